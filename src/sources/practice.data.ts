@@ -131,12 +131,12 @@ export const PRACTICE_SOURCES = {
     where: "pmc.ncbi.nlm.nih.gov/articles/PMC4519421",
     seen: "read",
   },
-  "pushing-vertical": {
-    authors: "published findings on the sense of the upright in people who push",
-    year: null,
-    title: "Feels upright when tilted about 20 degrees; sight and balance organ spared; resists passive correction",
-    where: "summary read; address not kept",
-    seen: "quoted",
+  "karnath-2000": {
+    authors: "Karnath HO and others",
+    year: 2000,
+    title: "The origin of contraversive pushing",
+    where: "Neurology 55:1298-1304, abstract: feels upright when tilted 18 degrees to the strong side; the seen upright is undisturbed",
+    seen: "read",
   },
   "prone-pressure-points": {
     authors: "Anesthesia Patient Safety Foundation",
@@ -639,8 +639,15 @@ export const PRACTICE_SOURCES = {
     authors: "US Centers for Medicare and Medicaid Services",
     year: null,
     title: "Six-level scale for self-care and mobility, section GG of the public assessment instruments",
-    where: "public manual; wording recalled and put in own words",
-    seen: "memory",
+    where: "as quoted on teaching pages: less than half is 3, more than half is 2, all or two helpers is 1",
+    seen: "quoted",
+  },
+  "assistance-words": {
+    authors: "teaching cards on words of assistance",
+    year: null,
+    title: "Minimal, moderate and maximal by the share the person does: three quarters or more, half to three quarters, a quarter to half",
+    where: "study cards",
+    seen: "quoted",
   },
   "medicare-benefit-ch15": {
     authors: "US Medicare Benefit Policy Manual",
