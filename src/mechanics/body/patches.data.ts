@@ -22,7 +22,7 @@ interface Row {
 }
 
 export const MID_PATCH_TABLE = {
-  headBack: { segment: "head", balls: [{ frontMm: 5, outMm: 0, upMm: 130, along: 0, radiusMm: 95, girthPower: 0 }] },
+  headBack: { segment: "head", balls: [{ frontMm: -14, outMm: 0, upMm: 130, along: 0, radiusMm: 77, girthPower: 0 }] },
   headSide: { segment: "head", balls: [{ frontMm: 20, outMm: 0, upMm: 130, along: 0, radiusMm: 77, girthPower: 0 }] },
   forehead: { segment: "head", balls: [{ frontMm: 30, outMm: 0, upMm: 150, along: 0, radiusMm: 75, girthPower: 0 }] },
   chestFront: { segment: "thorax", balls: [{ frontMm: 35, outMm: 0, upMm: 30, along: 0, radiusMm: 85, girthPower: 1 }] },
@@ -41,16 +41,16 @@ export const PAIRED_PATCH_TABLE = {
   forearm: {
     segment: "forearm",
     balls: [
-      { frontMm: 0, outMm: 0, upMm: 0, along: -0.06, radiusMm: 40, girthPower: 0.6 },
+      { frontMm: 0, outMm: 0, upMm: 0, along: 0, radiusMm: 40, girthPower: 0.6 },
       { frontMm: 0, outMm: 0, upMm: 0, along: -0.93, radiusMm: 28, girthPower: 0.35 },
     ],
   },
   hand: {
     segment: "hand",
     balls: [
-      { frontMm: 8, outMm: 0, upMm: -18, along: 0, radiusMm: 14, girthPower: 0.35 },
-      { frontMm: 4, outMm: 34, upMm: -88, along: 0, radiusMm: 10, girthPower: 0.35 },
-      { frontMm: 4, outMm: -34, upMm: -84, along: 0, radiusMm: 10, girthPower: 0.35 },
+      { frontMm: 4, outMm: 0, upMm: -18, along: 0, radiusMm: 14, girthPower: 0.35 },
+      { frontMm: 6, outMm: 34, upMm: -88, along: 0, radiusMm: 10, girthPower: 0.35 },
+      { frontMm: 6, outMm: -34, upMm: -88, along: 0, radiusMm: 10, girthPower: 0.35 },
     ],
   },
   grip: { segment: "hand", balls: [{ frontMm: 22, outMm: 0, upMm: -75, along: 0, radiusMm: 0, girthPower: 0 }] },

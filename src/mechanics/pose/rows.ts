@@ -1,0 +1,97 @@
+import { dot, norm, subtract, type Vector } from "../../quantity/vectors.ts";
+import type { Body } from "../body/body.ts";
+import { type Patch, patchOn } from "../body/patches.ts";
+import { type Frames, pointInRoom, pointJacobian } from "./kinematics.ts";
+import type { ContactSpecification, PoseSpecification } from "./specification.ts";
+import { surfaceHeight } from "./targets.ts";
+
+/** Half the distance between the parallel bars [m]: 60 cm apart (common practice, set by the site). */
+export const BAR_HALF_SPACING = 0.3;
+
+/** One thing the pose must fulfil: its error and how each unknown moves it. */
+export interface Row {
+  readonly error: number;
+  readonly gradient: Float64Array;
+}
+
+/** A contact made ready for one body: its skin balls and what they meet. */
+export interface ReadyContact {
+  readonly specification: ContactSpecification;
+  readonly patch: Patch;
+  readonly other: Patch | null;
+  /** Top of the surface [m]; null for a wall and for skin on skin. */
+  readonly height: number | null;
+}
+
+/** @returns the contacts made ready, or the name of a surface that the pose does not list. */
+export function readyContacts(body: Body, pose: PoseSpecification): readonly ReadyContact[] | { readonly missing: string } {
+  const ready: ReadyContact[] = [];
+  for (const specification of pose.contacts) {
+    const patch = patchOn(body, specification.patch);
+    if (typeof specification.on === "object") {
+      ready.push({ specification, patch, other: patchOn(body, specification.on.body), height: null });
+      continue;
+    }
+    const height = specification.on === "wall" ? null : surfaceHeight(body, pose, specification.on);
+    if (height === null && specification.on !== "wall") return { missing: specification.on };
+    ready.push({ specification, patch, other: null, height });
+  }
+  return ready;
+}
+
+/** Rows that hold a contact's balls on what they meet. A wall stands where it is touched and asks nothing. */
+export function contactRows(body: Body, frames: Frames, contact: ReadyContact): Row[] {
+  const segment = body.segmentIndex[contact.patch.segment];
+  const rows: Row[] = [];
+  for (const ball of contact.patch.balls) {
+    const at = pointInRoom(body, frames, segment, ball.centre);
+    if (contact.other !== null) {
+      rows.push(bodyRow(body, frames, contact, at, segment, ball.radius));
+      break;
+    }
+    if (contact.height === null) continue;
+    const jacobian = pointJacobian(body, frames, segment, at);
+    rows.push({ error: at[2] - ball.radius - contact.height, gradient: jacobian[2] });
+    if (contact.specification.on === "bars") {
+      const lateral = contact.patch.side === "weak" ? body.weakAt : -body.weakAt;
+      rows.push({ error: at[1] - lateral * BAR_HALF_SPACING, gradient: jacobian[1] });
+    }
+  }
+  return rows;
+}
+
+function bodyRow(body: Body, frames: Frames, contact: ReadyContact, at: Vector, segment: number, radius: number): Row {
+  const other = contact.other;
+  const ball = other?.balls[0];
+  const otherSegment = other === null ? 0 : body.segmentIndex[other.segment];
+  const otherAt = pointInRoom(body, frames, otherSegment, ball?.centre ?? [0, 0, 0]);
+  const apart = subtract(at, otherAt);
+  const distance = Math.max(norm(apart), 1e-9);
+  const direction: Vector = [apart[0] / distance, apart[1] / distance, apart[2] / distance];
+  const own = pointJacobian(body, frames, segment, at);
+  const others = pointJacobian(body, frames, otherSegment, otherAt);
+  const gradient = new Float64Array(own[0].length);
+  for (let i = 0; i < gradient.length; i++) {
+    gradient[i] = dot(direction, [
+      (own[0][i] ?? 0) - (others[0][i] ?? 0),
+      (own[1][i] ?? 0) - (others[1][i] ?? 0),
+      (own[2][i] ?? 0) - (others[2][i] ?? 0),
+    ]);
+  }
+  return { error: distance - radius - (ball?.radius ?? 0), gradient };
+}
+
+/** Rows that keep a contact where it is in the room. */
+export function pinnedRows(body: Body, frames: Frames, contact: ReadyContact, pins: readonly Vector[]): Row[] {
+  if (contact.other !== null) return contactRows(body, frames, contact);
+  const segment = body.segmentIndex[contact.patch.segment];
+  return contact.patch.balls.flatMap((ball, k) => {
+    const at = pointInRoom(body, frames, segment, ball.centre);
+    const pin = pins[k] ?? at;
+    const jacobian = pointJacobian(body, frames, segment, at);
+    return [0, 1, 2].map((axis): Row => ({
+      error: (at[axis] ?? 0) - (pin[axis] ?? 0),
+      gradient: jacobian[axis] ?? new Float64Array(0),
+    }));
+  });
+}
