@@ -61,7 +61,7 @@ export const PAIRED_PATCH_TABLE = {
   shin: { segment: "shank", balls: [{ frontMm: 0, outMm: 0, upMm: 0, along: -0.05, radiusMm: 50, girthPower: 0.6 }] },
   calf: { segment: "shank", balls: [{ frontMm: -12, outMm: 0, upMm: 0, along: -0.3, radiusMm: 54, girthPower: 0.85 }] },
   ankleSide: { segment: "shank", balls: [{ frontMm: 0, outMm: 0, upMm: 0, along: -0.98, radiusMm: 35, girthPower: 0.35 }] },
-  heel: { segment: "foot", balls: [{ frontMm: -38, outMm: 0, upMm: -40, along: 0, radiusMm: 28, girthPower: 0.35, alongFoot: true }] },
+  heel: { segment: "foot", balls: [{ frontMm: -38, outMm: 0, upMm: -40, along: 0, radiusMm: 28, girthPower: 0, alongFoot: true }] },
   foot: {
     segment: "foot",
     balls: [
