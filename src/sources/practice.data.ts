@@ -579,6 +579,13 @@ export const PRACTICE_SOURCES = {
     where: "named in a review of walking aids",
     seen: "quoted",
   },
+  "physician-orders": {
+    authors: "the treating physician",
+    year: null,
+    title: "Order written beside a condition",
+    where: "the person's case file",
+    seen: "read",
+  },
   "waters-2007": {
     authors: "Waters TR",
     year: 2007,
