@@ -586,6 +586,27 @@ export const PRACTICE_SOURCES = {
     where: "the person's case file",
     seen: "read",
   },
+  "tanaka-2001": {
+    authors: "Tanaka H and others",
+    year: 2001,
+    title: "Age-predicted maximal heart rate revisited",
+    where: "Journal of the American College of Cardiology 37:153-156",
+    seen: "read",
+  },
+  "brawner-2004": {
+    authors: "Brawner CA and others",
+    year: 2004,
+    title: "Predicting maximum heart rate with coronary disease on a beta blocker",
+    where: "American Heart Journal 148:910",
+    seen: "read",
+  },
+  "karvonen-reserve": {
+    authors: "teaching pages on the heart-rate reserve",
+    year: null,
+    title: "Target from rest, highest rate and share of the reserve",
+    where: "academic.whitworth.edu/hs433, newsinfo.iu.edu/news/page/normal/3041",
+    seen: "read",
+  },
   "waters-2007": {
     authors: "Waters TR",
     year: 2007,
