@@ -204,7 +204,7 @@ export const PRACTICE_SOURCES = {
   "no-reperfusion-pressure": {
     authors: "stroke guideline table",
     year: 2023,
-    title: "Pressure is usually left alone below 220/120 in the first days without reperfusion",
+    title: "Pressure is usually not treated below 220/120 in the first days without reperfusion",
     where: "pmc.ncbi.nlm.nih.gov/articles/PMC9930285, table",
     seen: "read",
   },

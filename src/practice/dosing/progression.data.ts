@@ -9,7 +9,7 @@ interface ProgressionRule {
   readonly editable: boolean;
 }
 
-/** When a rung is left for the one above or below. Safety comes before every rule here. */
+/** When a rung is exchanged for the one above or below. Safety comes before every rule here. */
 export const PROGRESSION_RULES = {
   upTwoDays: { step: "up", rule: "Two sets of about eight with at most one fault, talking throughout, two days running.", source: "common-practice", seen: "common-practice", editable: true },
   downGaveWay: { step: "down", rule: "A joint gave way.", source: "common-practice", seen: "common-practice", editable: true },

@@ -42,7 +42,7 @@ export const OPENING_CHECKS = [
   { id: "stopWord", text: "Agree on the sign that means stop.", source: "common-practice", seen: "common-practice" },
 ] as const satisfies readonly HandlingRule[];
 
-/** Before the person is left. */
+/** Before the helper goes. */
 export const CLOSING_CHECKS = [
   { id: "position", text: "Safe position, weak arm supported, weak side in view where it is neglected.", source: "common-practice", seen: "common-practice" },
   { id: "bell", text: "Call bell or a helper in reach of the strong hand.", source: "common-practice", seen: "common-practice" },

@@ -500,7 +500,7 @@ export const HEAD_AND_SENSES = {
       {
         verdict: "change",
         positions: ["short-sitting", "perch-sitting", "corner-sitting", "long-sitting"],
-        because: "Helper on the weak side, in contact; never left alone at an edge.",
+        because: "Helper on the weak side, in contact; never alone at an edge.",
         source: "neglect-falls-2015",
         seen: "read",
         whenCleared: "stays",
@@ -520,10 +520,10 @@ export const HEAD_AND_SENSES = {
     helpers: null,
     holdSecondsMax: null,
     cautions: [
-      { text: "Falls are 6.5 times as frequent with neglect: never left alone on a raised mat.", source: "neglect-falls-2015", seen: "read" },
+      { text: "Falls are 6.5 times as frequent with neglect: never alone on a raised mat.", source: "neglect-falls-2015", seen: "read" },
     ],
     stopSigns: [
-      { text: "weak arm or foot trapped or left behind: stop and free it", source: "common-practice", seen: "common-practice" },
+      { text: "weak arm or foot trapped or forgotten: stop and free it", source: "common-practice", seen: "common-practice" },
     ],
   },
   impulsivity: {

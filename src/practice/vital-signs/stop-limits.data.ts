@@ -28,7 +28,7 @@ export const KEPT_FIGURES = [
   { text: "Early mobilisation was allowed up to a systolic pressure of 220 in the first days.", source: "avert-criteria-2014", seen: "read", notUsedBecause: "the training limit of 180 is stricter; an order may allow more" },
   { text: "Resting systolic pressure above 200 or diastolic above 110: do not train.", source: "inpatient-pressure-list", seen: "read", notUsedBecause: "older and looser than the limit used" },
   { text: "Below 180/105 for 24 hours after a clot was dissolved; at most 180/105 after it was drawn out.", source: "thrombolysis-pressure", seen: "read", notUsedBecause: "the first day is held altogether without an order" },
-  { text: "Without reperfusion the pressure is usually left alone below 220/120 in the first 48 to 72 hours.", source: "no-reperfusion-pressure", seen: "read", notUsedBecause: "about drugs, not about moving" },
+  { text: "Without reperfusion the pressure is usually not treated below 220/120 in the first 48 to 72 hours.", source: "no-reperfusion-pressure", seen: "read", notUsedBecause: "about drugs, not about moving" },
   { text: "Saturation above 88 %, breathing 5 to 40, heart rate 40 to 130, systolic 90 to 180.", source: "icu-mobilisation-table-5", seen: "read", notUsedBecause: "looser than the limits used" },
   { text: "Systolic pressure falls by more than 30 on first sitting up: lie down, stop.", source: "avert-first-sitting", seen: "memory", notUsedBecause: "from memory, and looser than the fall of 20 used" },
   { text: "Resting heart rate above 120: do not train.", source: "heart-failure-rev-2023", seen: "read", notUsedBecause: "looser than the limit used" },
