@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { BIBLIOGRAPHY } from "../../sources/bibliography.ts";
-import { type DoseKind, doseFor } from "./dose-for.ts";
 import type { DoseRow } from "./dose.ts";
+import { type DoseKind, doseFor } from "./dose-for.ts";
 import { DOSES } from "./doses.data.ts";
 import { AEROBIC, EXERTION } from "./exertion.data.ts";
 import { estimateHeartRateMax, heartRateAtReserve, trainingHeartRates } from "./heart-rate.ts";
@@ -60,7 +60,9 @@ describe("doses", () => {
 });
 
 it("names no side of a body in any dose text", () => {
-  expect(JSON.stringify([DOSES, EXERTION, TRIAL_DOSES, PROGRESSION_RULES, PROGRESSION_EVIDENCE])).not.toMatch(/\b(left|right)\b/i);
+  expect(JSON.stringify([DOSES, EXERTION, TRIAL_DOSES, PROGRESSION_RULES, PROGRESSION_EVIDENCE])).not.toMatch(
+    /\b(left|right)\b/i,
+  );
 });
 
 // Common practice, no source: two sets of about eight with at most one fault, two days running; down at once.
@@ -81,7 +83,12 @@ describe("one rung up or down", () => {
     const short: LoggedDay = { done: "changed", sets: 2, repetitions: 7, faults: [] };
     expect(judgeLadderStep([short, short]).step).toBe("stay");
     expect(judgeLadderStep([short, short], { sets: 3, repetitions: 5 }).step).toBe("up");
-    expect(judgeLadderStep([{ ...short, repetitions: 8 }, { ...short, repetitions: 8 }]).step).toBe("up");
+    expect(
+      judgeLadderStep([
+        { ...short, repetitions: 8 },
+        { ...short, repetitions: 8 },
+      ]).step,
+    ).toBe("up");
   });
 
   it.each<[string, Partial<LoggedDay>]>([

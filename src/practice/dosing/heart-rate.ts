@@ -20,7 +20,11 @@ export function heartRateAtReserve(resting: number, highest: number, share: numb
  * @returns null where the highest is not above rest, or where a medicine makes the rate a poor guide: go by exertion.
  * @source billinger-2014
  */
-export function trainingHeartRates(resting: number, ageYears: number, heartRateGuides: boolean): readonly [number, number] | null {
+export function trainingHeartRates(
+  resting: number,
+  ageYears: number,
+  heartRateGuides: boolean,
+): readonly [number, number] | null {
   const highest = estimateHeartRateMax(ageYears);
   if (!heartRateGuides || highest <= resting) return null;
   const { from, to } = AEROBIC.heartRateReserve;

@@ -39,11 +39,14 @@ export function judgeLadderStep(days: readonly LoggedDay[], planned: PlannedDose
   const last = days[days.length - 1];
   if (last === undefined) return stay("Not done before.");
   const down = reasonDown(last);
-  if (down !== null) return { step: "down", because: PROGRESSION_RULES[down].rule, source: PROGRESSION_RULES[down].source };
+  if (down !== null)
+    return { step: "down", because: PROGRESSION_RULES[down].rule, source: PROGRESSION_RULES[down].source };
   const latest = days.slice(-FIGURES.daysRunning);
   if (latest.length === FIGURES.daysRunning && latest.every((day) => isGoodDay(day, planned)))
     return { step: "up", because: PROGRESSION_RULES.upTwoDays.rule, source: PROGRESSION_RULES.upTwoDays.source };
-  return isGoodDay(last, planned) ? stay("One good day; one more before the next rung.") : stay("Not yet two sets of about eight with at most one fault.");
+  return isGoodDay(last, planned)
+    ? stay("One good day; one more before the next rung.")
+    : stay("Not yet two sets of about eight with at most one fault.");
 }
 
 function stay(because: string): LadderStep {
@@ -60,11 +63,13 @@ function reasonDown(day: LoggedDay): "downGaveWay" | "downPoorInARow" | "downPai
 
 /** "As planned" counts as the full dose where no number was entered. */
 function isGoodDay(day: LoggedDay, planned: PlannedDose): boolean {
-  const full = day.done === "asPlanned" || (day.done === "changed" && day.sets !== undefined && day.repetitions !== undefined);
+  const full =
+    day.done === "asPlanned" || (day.done === "changed" && day.sets !== undefined && day.repetitions !== undefined);
   return (
     full &&
     (day.sets ?? FIGURES.sets) >= Math.min(FIGURES.sets, planned.sets) &&
-    (day.repetitions ?? FIGURES.aboutRepetitions) >= Math.min(FIGURES.aboutRepetitions, planned.repetitions ?? FIGURES.aboutRepetitions) &&
+    (day.repetitions ?? FIGURES.aboutRepetitions) >=
+      Math.min(FIGURES.aboutRepetitions, planned.repetitions ?? FIGURES.aboutRepetitions) &&
     day.faults.length <= FIGURES.faultsAtMost &&
     (day.pain ?? 0) < FIGURES.painAtLeast &&
     (day.exertion ?? 0) <= FIGURES.exertionForUp

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { BIBLIOGRAPHY } from "../../sources/bibliography.ts";
 import { CLOSING_CHECKS, COMFORT_CHECKS, HANDLING_RULES, OPENING_CHECKS } from "./always.data.ts";
-import { codeOfHelp, nameHelp } from "./assistance.ts";
 import { ASSISTANCE } from "./assistance.data.ts";
+import { codeOfHelp, nameHelp } from "./assistance.ts";
 import { EMERGENCY_CARDS } from "./emergency.data.ts";
 import { countHelpers, limitHelper } from "./helper-limit.ts";
 import { HELPER_LIMITS } from "./limits.data.ts";
@@ -63,7 +63,16 @@ describe("words of help", () => {
 });
 
 describe("cards, signs and checks", () => {
-  const texts = JSON.stringify([EMERGENCY_CARDS, STOP_SIGNS, HANDLING_RULES, COMFORT_CHECKS, OPENING_CHECKS, CLOSING_CHECKS, ASSISTANCE, HELPER_LIMITS]);
+  const texts = JSON.stringify([
+    EMERGENCY_CARDS,
+    STOP_SIGNS,
+    HANDLING_RULES,
+    COMFORT_CHECKS,
+    OPENING_CHECKS,
+    CLOSING_CHECKS,
+    ASSISTANCE,
+    HELPER_LIMITS,
+  ]);
 
   it("has the five cards, each with steps and when to call", () => {
     expect(Object.keys(EMERGENCY_CARDS)).toEqual(["slides", "collapses", "seizure", "newSign", "chestPain"]);
@@ -98,7 +107,16 @@ describe("cards, signs and checks", () => {
 
   it("speaks of weak and strong only, with a work behind each row", () => {
     expect(texts).not.toMatch(/\b(left|right|optimal|capacity|margin|solver)\b/i);
-    const rows = [STOP_SIGNS, HANDLING_RULES, COMFORT_CHECKS, OPENING_CHECKS, CLOSING_CHECKS, Object.values(EMERGENCY_CARDS), Object.values(ASSISTANCE), Object.values(HELPER_LIMITS)].flat();
+    const rows = [
+      STOP_SIGNS,
+      HANDLING_RULES,
+      COMFORT_CHECKS,
+      OPENING_CHECKS,
+      CLOSING_CHECKS,
+      Object.values(EMERGENCY_CARDS),
+      Object.values(ASSISTANCE),
+      Object.values(HELPER_LIMITS),
+    ].flat();
     for (const { source } of rows) expect(Object.keys(BIBLIOGRAPHY)).toContain(source);
   });
 });

@@ -29,7 +29,11 @@ const UPRIGHT: readonly HelperPose[] = ["standing", "strideStanding"];
  */
 export function limitHelper(posture: HelperPosture): HelperLimit {
   if (posture.backTrouble === true)
-    return { newtons: HELPER_LIMITS.touch.value, because: "The helper's back is troubled: guiding only, no lifting.", source: HELPER_LIMITS.touch.source };
+    return {
+      newtons: HELPER_LIMITS.touch.value,
+      because: "The helper's back is troubled: guiding only, no lifting.",
+      source: HELPER_LIMITS.touch.source,
+    };
   const awkward = [
     UPRIGHT.includes(posture.pose) ? [] : ["low"],
     posture.twisted === true ? ["twisted"] : [],
@@ -37,8 +41,16 @@ export function limitHelper(posture: HelperPosture): HelperLimit {
     posture.farReach === true ? ["far-reaching"] : [],
   ].flat();
   if (awkward.length === 0)
-    return { newtons: HELPER_LIMITS.lift.value, because: "Upright, close and with both hands.", source: HELPER_LIMITS.lift.source };
-  return { newtons: HELPER_LIMITS.liftAwkward.value, because: `Half the limit in a ${awkward.join(", ")} posture.`, source: HELPER_LIMITS.liftAwkward.source };
+    return {
+      newtons: HELPER_LIMITS.lift.value,
+      because: "Upright, close and with both hands.",
+      source: HELPER_LIMITS.lift.source,
+    };
+  return {
+    newtons: HELPER_LIMITS.liftAwkward.value,
+    because: `Half the limit in a ${awkward.join(", ")} posture.`,
+    source: HELPER_LIMITS.liftAwkward.source,
+  };
 }
 
 /** How many helpers a weight needs at this limit each [newton]; at least one. @source waters-2007 */

@@ -1,5 +1,5 @@
-import type { Published } from "../../sources/source.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
+import type { Published } from "../../sources/source.ts";
 
 interface HelperLimitRow extends Published<SourceId> {
   readonly what: string;

@@ -25,7 +25,10 @@ const ORDERS_PREVAIL: Caution = {
  * The cautions of this person's conditions and medicines, each said once, for the head of the plan. A condition whose
  * demands are not in the tables yet is named here.
  */
-export function cautionsFor(findings: readonly PrecautionFinding[], medicines: readonly MedicineId[] = []): readonly Caution[] {
+export function cautionsFor(
+  findings: readonly PrecautionFinding[],
+  medicines: readonly MedicineId[] = [],
+): readonly Caution[] {
   const ofConditions = orderFindings(findings).flatMap((finding) => conditionCautions(finding));
   const ofMedicines = MEDICINE_IDS.filter((id) => medicines.includes(id)).flatMap((id) =>
     MEDICINES[id].cautions.map((caution) => ({ ...caution, from: id })),
@@ -37,7 +40,9 @@ export function cautionsFor(findings: readonly PrecautionFinding[], medicines: r
 /** Signs that end an exercise because of this person's conditions, besides the general ones. */
 export function stopSignsFor(findings: readonly PrecautionFinding[]): readonly Caution[] {
   return dropRepeats(
-    orderFindings(findings).flatMap(({ code }) => PRECAUTIONS[code].stopSigns.map((sign: SourcedText) => ({ ...sign, from: code }))),
+    orderFindings(findings).flatMap(({ code }) =>
+      PRECAUTIONS[code].stopSigns.map((sign: SourcedText) => ({ ...sign, from: code })),
+    ),
   );
 }
 
@@ -50,9 +55,19 @@ function conditionCautions({ code, orders }: PrecautionFinding): readonly Cautio
   const row = PRECAUTIONS[code];
   const own: Caution[] = row.cautions.map((caution) => ({ ...caution, from: code }));
   if (row.depth === "positions-only")
-    own.push({ text: `${row.title}: acts by position only in this version; look at each rung yourself.`, source: "judgement", seen: "judgement", from: code });
+    own.push({
+      text: `${row.title}: acts by position only in this version; look at each rung yourself.`,
+      source: "judgement",
+      seen: "judgement",
+      from: code,
+    });
   if (row.clearWith !== null && orders?.cleared !== true)
-    own.push({ text: `${row.title}: to be cleared with ${row.clearWith}.`, source: "common-practice", seen: "common-practice", from: code });
+    own.push({
+      text: `${row.title}: to be cleared with ${row.clearWith}.`,
+      source: "common-practice",
+      seen: "common-practice",
+      from: code,
+    });
   return own;
 }
 

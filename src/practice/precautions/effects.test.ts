@@ -9,14 +9,18 @@ const LONG_AGO = { daysSinceOnset: 12, stroke: true };
 describe("conditions that hold the session", () => {
   it("holds for a suspected clot until it is cleared (hillegass-2016)", () => {
     const hold = judgeHolds([{ code: "dvt_suspected", note: "weak calf swollen" }], LONG_AGO);
-    expect(hold?.because).toEqual([expect.objectContaining({ rule: "suspected clot", measured: "weak calf swollen", source: "hillegass-2016" })]);
+    expect(hold?.because).toEqual([
+      expect.objectContaining({ rule: "suspected clot", measured: "weak calf swollen", source: "hillegass-2016" }),
+    ]);
     expect(judgeHolds([{ code: "dvt_suspected", orders: { cleared: true } }], LONG_AGO)).toBeNull();
   });
 
   it("holds the first day after a stroke, ticked or not, until it is cleared (winstein-2016)", () => {
     expect(judgeHolds([], { daysSinceOnset: 0, stroke: true })?.because[0]?.source).toBe("winstein-2016");
     expect(judgeHolds([{ code: "acute_24h" }], LONG_AGO)).not.toBeNull();
-    expect(judgeHolds([{ code: "acute_24h", orders: { cleared: true } }], { daysSinceOnset: 0, stroke: true })).toBeNull();
+    expect(
+      judgeHolds([{ code: "acute_24h", orders: { cleared: true } }], { daysSinceOnset: 0, stroke: true }),
+    ).toBeNull();
     expect(judgeHolds([], { daysSinceOnset: 1, stroke: true })).toBeNull();
     expect(judgeHolds([], { daysSinceOnset: 0, stroke: false })).toBeNull();
     expect(judgeHolds([], { daysSinceOnset: null, stroke: true })).toBeNull();
@@ -26,8 +30,14 @@ describe("conditions that hold the session", () => {
 describe("what a condition changes besides rungs", () => {
   // Common practice, no source.
   it("puts pushing before neglect before fainting for the guard", () => {
-    const signs = guardSignsOf([{ code: "orthostatic_hypotension" }, { code: "neglect" }, { code: "pusher" }]).map(({ sign, side }) => [sign, side]);
-    expect(signs).toEqual([["pushing", "weak"], ["neglect", "weak"], ["fainting", "all"]]);
+    const signs = guardSignsOf([{ code: "orthostatic_hypotension" }, { code: "neglect" }, { code: "pusher" }]).map(
+      ({ sign, side }) => [sign, side],
+    );
+    expect(signs).toEqual([
+      ["pushing", "weak"],
+      ["neglect", "weak"],
+      ["fainting", "all"],
+    ]);
   });
 
   it("asks for a second helper where a seizure or pushing would need one", () => {
@@ -52,7 +62,9 @@ describe("what a condition changes besides rungs", () => {
   });
 
   it("prints each caution once, and that orders prevail once", () => {
-    const texts = cautionsFor([{ code: "tkr" }, { code: "dysphagia_reflux" }], ["anticoagulant", "betaBlocker"]).map(({ text }) => text);
+    const texts = cautionsFor([{ code: "tkr" }, { code: "dysphagia_reflux" }], ["anticoagulant", "betaBlocker"]).map(
+      ({ text }) => text,
+    );
     expect(new Set(texts).size).toBe(texts.length);
     expect(texts.filter((text) => text.includes("orders and the local protocol prevail"))).toHaveLength(1);
     expect(cautionsFor([])).toEqual([]);

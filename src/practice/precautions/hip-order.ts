@@ -12,7 +12,11 @@ const NEAR_DEG = 10;
 const HIP_CODES: readonly PrecautionId[] = ["thr_posterior", "thr_anterior"];
 
 /** A line about folding the hip, against the ordered angle and the rung's own. Null where it no longer reaches the rung. */
-export function judgeByHipOrder(line: PrecautionVerdict, facts: RungFacts, orders: GatheredOrders): PrecautionVerdict | null {
+export function judgeByHipOrder(
+  line: PrecautionVerdict,
+  facts: RungFacts,
+  orders: GatheredOrders,
+): PrecautionVerdict | null {
   const ordered = orders.hipFlexionDegMax;
   const angle = facts.hipFlexionDeg;
   if (ordered === undefined) {

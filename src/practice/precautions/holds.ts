@@ -35,7 +35,12 @@ export function judgeHolds(findings: readonly PrecautionFinding[], onset: Onset)
   });
   if (rules.length === 0) return null;
   return {
-    because: rules.map(({ hold, measured }) => ({ rule: hold.rule, measured, limit: hold.because, source: hold.source })),
+    because: rules.map(({ hold, measured }) => ({
+      rule: hold.rule,
+      measured,
+      limit: hold.because,
+      source: hold.source,
+    })),
     whatToDo: [...new Set(rules.map(({ hold }) => hold.whatToDo))].join(" "),
   };
 }

@@ -1,10 +1,15 @@
 import { describe, expect, it } from "vitest";
 import type { DemandId, PositionId } from "../codes.ts";
 import { judgeDemands, keepsOut } from "./judge-demands.ts";
-import type { PrecautionFinding, PrecautionId, Verdict } from "./precaution.ts";
 import type { Orders } from "./orders.ts";
+import type { PrecautionFinding, PrecautionId, Verdict } from "./precaution.ts";
 
-function hardest(codes: readonly (PrecautionId | PrecautionFinding)[], demands: readonly DemandId[], position: PositionId, facts = {}): Verdict | null {
+function hardest(
+  codes: readonly (PrecautionId | PrecautionFinding)[],
+  demands: readonly DemandId[],
+  position: PositionId,
+  facts = {},
+): Verdict | null {
   const findings = codes.map((code) => (typeof code === "string" ? { code } : code));
   return judgeDemands(findings, demands, position, facts)[0]?.verdict ?? null;
 }
@@ -68,7 +73,9 @@ describe("what a condition says about a rung", () => {
   it("leaves a rung alone whose load is known to be on the strong side", () => {
     const strongOnly = { sides: { wristLoad: ["strong"] } };
     expect(hardest(["hemi_shoulder_pain"], ["wristLoad"], "plantigrade", strongOnly)).toBeNull();
-    expect(hardest(["hemi_shoulder_pain"], ["wristLoad"], "plantigrade", { sides: { wristLoad: ["weak", "strong"] } })).toBe("bar");
+    expect(
+      hardest(["hemi_shoulder_pain"], ["wristLoad"], "plantigrade", { sides: { wristLoad: ["weak", "strong"] } }),
+    ).toBe("bar");
   });
 
   it("answers the same in whatever order conditions and demands are named", () => {
@@ -88,7 +95,9 @@ describe("orders beside a condition", () => {
   });
 
   it("does not lift pain", () => {
-    expect(hardest([withOrders("hemi_shoulder_pain", { cleared: true })], ["shoulderLoad"], "prone-on-elbows")).toBe("bar");
+    expect(hardest([withOrders("hemi_shoulder_pain", { cleared: true })], ["shoulderLoad"], "prone-on-elbows")).toBe(
+      "bar",
+    );
   });
 
   it("judges the hip by the ordered angle: the angle itself is allowed, one more degree is not", () => {

@@ -3,8 +3,14 @@ import type { Seen } from "../../sources/source.ts";
 import { DEMAND_IDS, type DemandId, type PositionId } from "../codes.ts";
 import { judgeByHipOrder, judgeHipAngle } from "./hip-order.ts";
 import { judgeByLegOrder, judgeLegShare } from "./leg-order.ts";
-import { gatherOrders, type GatheredOrders } from "./orders.ts";
-import { type PrecautionFinding, type PrecautionId, type PrecautionLine, VERDICTS, type Verdict } from "./precaution.ts";
+import { type GatheredOrders, gatherOrders } from "./orders.ts";
+import {
+  type PrecautionFinding,
+  type PrecautionId,
+  type PrecautionLine,
+  VERDICTS,
+  type Verdict,
+} from "./precaution.ts";
 import type { RungFacts } from "./rung-facts.ts";
 import { orderFindings, PRECAUTIONS } from "./table.ts";
 
@@ -41,7 +47,10 @@ export function judgeDemands(
       if (verdict !== null) verdicts.push(verdict);
     }
   }
-  verdicts.push(...judgeHipAngle(findings, facts, position, orders), ...judgeLegShare(findings, facts, position, orders));
+  verdicts.push(
+    ...judgeHipAngle(findings, facts, position, orders),
+    ...judgeLegShare(findings, facts, position, orders),
+  );
   return dropRepeats([...verdicts].sort((a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict)));
 }
 
@@ -101,6 +110,7 @@ function reachedDemand(line: PrecautionLine, demands: readonly DemandId[], facts
 /** One sentence of one condition is said once, in its hardest form. */
 function dropRepeats(verdicts: readonly PrecautionVerdict[]): readonly PrecautionVerdict[] {
   return verdicts.filter(
-    (one, index) => verdicts.findIndex((other) => other.precaution === one.precaution && other.because === one.because) === index,
+    (one, index) =>
+      verdicts.findIndex((other) => other.precaution === one.precaution && other.because === one.because) === index,
   );
 }

@@ -9,11 +9,17 @@ import type { RungFacts } from "./rung-facts.ts";
 const NO_LIMIT_PERCENT = 100;
 
 /** A line about weight on a leg, against the ordered share. Null where the order leaves the leg free. */
-export function judgeByLegOrder(line: PrecautionVerdict, facts: RungFacts, orders: GatheredOrders): PrecautionVerdict | null {
+export function judgeByLegOrder(
+  line: PrecautionVerdict,
+  facts: RungFacts,
+  orders: GatheredOrders,
+): PrecautionVerdict | null {
   const limited = SIDES.filter((side) => orders.legPercentMax[side] !== undefined);
   if (limited.length === 0) return line;
   const reached = limited.filter((side) => reachesLeg(line, facts, side));
-  const judged = reached.flatMap((side) => judgeOneLeg(line, side, orders.legPercentMax[side] ?? NO_LIMIT_PERCENT, facts));
+  const judged = reached.flatMap((side) =>
+    judgeOneLeg(line, side, orders.legPercentMax[side] ?? NO_LIMIT_PERCENT, facts),
+  );
   return judged[0] ?? null;
 }
 
@@ -28,7 +34,9 @@ export function judgeLegShare(
     const percent = orders.legPercentMax[side];
     const share = facts.legShare?.[side];
     if (percent === undefined || share === undefined || share * 100 <= percent) return [];
-    const beside = findings.find(({ orders: own }) => own?.weightBearing?.leg === side && own.weightBearing.percent === percent);
+    const beside = findings.find(
+      ({ orders: own }) => own?.weightBearing?.leg === side && own.weightBearing.percent === percent,
+    );
     return [
       {
         verdict: "bar",
@@ -49,15 +57,34 @@ function reachesLeg(line: PrecautionVerdict, facts: RungFacts, side: Side): bool
   return (facts.sides?.[line.demand] ?? SIDES).includes(side);
 }
 
-function judgeOneLeg(line: PrecautionVerdict, side: Side, percent: number, facts: RungFacts): readonly PrecautionVerdict[] {
+function judgeOneLeg(
+  line: PrecautionVerdict,
+  side: Side,
+  percent: number,
+  facts: RungFacts,
+): readonly PrecautionVerdict[] {
   if (percent >= NO_LIMIT_PERCENT) return [];
   const share = facts.legShare?.[side];
   if (share !== undefined) {
-    if (share * 100 > percent) return [{ ...line, verdict: "bar", because: tooMuch(side, share, percent), editable: false }];
-    return [{ ...line, verdict: "watch", because: `The ${side} leg may carry ${percent} percent of the weight and stays below it here.` }];
+    if (share * 100 > percent)
+      return [{ ...line, verdict: "bar", because: tooMuch(side, share, percent), editable: false }];
+    return [
+      {
+        ...line,
+        verdict: "watch",
+        because: `The ${side} leg may carry ${percent} percent of the weight and stays below it here.`,
+      },
+    ];
   }
-  if (percent === 0) return [{ ...line, verdict: "bar", because: `The ${side} leg carries no weight by order. ${line.because}` }];
-  return [{ ...line, verdict: "clearFirst", because: `The ${side} leg may carry ${percent} percent of the weight; its load here is not known. ${line.because}` }];
+  if (percent === 0)
+    return [{ ...line, verdict: "bar", because: `The ${side} leg carries no weight by order. ${line.because}` }];
+  return [
+    {
+      ...line,
+      verdict: "clearFirst",
+      because: `The ${side} leg may carry ${percent} percent of the weight; its load here is not known. ${line.because}`,
+    },
+  ];
 }
 
 function tooMuch(side: Side, share: number, percent: number): string {

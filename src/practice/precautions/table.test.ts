@@ -60,13 +60,18 @@ describe("the table of precautions", () => {
     ];
     for (const id of named) {
       expect(PRECAUTIONS[id].depth, id).toBe("full");
-      expect(PRECAUTIONS[id].lines.some((line) => line.demands !== undefined), id).toBe(true);
+      expect(
+        PRECAUTIONS[id].lines.some((line) => line.demands !== undefined),
+        id,
+      ).toBe(true);
     }
     expect(rows.filter(([, row]) => row.depth === "full").length).toBeGreaterThanOrEqual(20);
   });
 
   it("names a work of the bibliography in every row and line", () => {
-    const sourced = objectsIn([PRECAUTIONS, MEDICINES]).filter((row) => "because" in row || ("text" in row && "seen" in row));
+    const sourced = objectsIn([PRECAUTIONS, MEDICINES]).filter(
+      (row) => "because" in row || ("text" in row && "seen" in row),
+    );
     expect(sourced.length).toBeGreaterThan(150);
     for (const row of sourced) {
       const source = "source" in row ? row.source : undefined;
@@ -87,7 +92,10 @@ describe("the table of precautions", () => {
   it("gives every line something to act on", () => {
     for (const [id, row] of rows)
       for (const line of row.lines)
-        expect((line.demands?.length ?? 0) + (line.positions?.length ?? 0) + (line.everywhere === true ? 1 : 0), `${id}: ${line.because}`).toBeGreaterThan(0);
+        expect(
+          (line.demands?.length ?? 0) + (line.positions?.length ?? 0) + (line.everywhere === true ? 1 : 0),
+          `${id}: ${line.because}`,
+        ).toBeGreaterThan(0);
   });
 
   it("speaks of weak and strong only, without capitals for a side", () => {
@@ -100,7 +108,10 @@ describe("the table of precautions", () => {
   it("says in the cautions which condition acts by position only", () => {
     for (const [code, row] of rows) {
       const texts = cautionsFor([{ code }]).map(({ text }) => text);
-      expect(texts.some((text) => text.includes("acts by position only")), code).toBe(row.depth === "positions-only");
+      expect(
+        texts.some((text) => text.includes("acts by position only")),
+        code,
+      ).toBe(row.depth === "positions-only");
     }
   });
 

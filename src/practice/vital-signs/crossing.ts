@@ -1,6 +1,6 @@
 import { requireFinite } from "../../quantity/finite.ts";
-import type { GatheredOrders } from "../precautions/orders.ts";
 import type { HoldReason } from "../precautions/holds.ts";
+import type { GatheredOrders } from "../precautions/orders.ts";
 import type { Crossing, VitalLimit } from "./limit.ts";
 
 /** A limit that was crossed by a measurement, as it is printed. */
@@ -16,10 +16,16 @@ export interface Crossed {
  * @param ceiling the highest figure an order may reach, where one is printed.
  * @returns null where it does not cross.
  */
-export function crossLimit(limit: VitalLimit<string>, measured: number, orders: GatheredOrders, ceiling?: number): Crossed | null {
+export function crossLimit(
+  limit: VitalLimit<string>,
+  measured: number,
+  orders: GatheredOrders,
+  ceiling?: number,
+): Crossed | null {
   const value = requireFinite(measured, limit.id);
   const ordered = limit.order === null ? undefined : orders[limit.order];
-  if (ordered === undefined) return crosses(value, limit.when, limit.value) ? printed(limit, value, limit.when, limit.value, false) : null;
+  if (ordered === undefined)
+    return crosses(value, limit.when, limit.value) ? printed(limit, value, limit.when, limit.value, false) : null;
   if (ceiling !== undefined && ordered >= ceiling) {
     return crosses(value, limit.when, ceiling) ? printed(limit, value, limit.when, ceiling, false) : null;
   }

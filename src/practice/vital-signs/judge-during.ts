@@ -47,15 +47,27 @@ export function judgeDuring(
     stop:
       crossed.length === 0
         ? null
-        : { because: crossed.map(({ reason }) => reason), whatToDo: [...new Set(crossed.map(({ whatToDo }) => whatToDo))].join(" ") },
+        : {
+            because: crossed.map(({ reason }) => reason),
+            whatToDo: [...new Set(crossed.map(({ whatToDo }) => whatToDo))].join(" "),
+          },
     cautions:
       crossed.length > 0
         ? []
-        : near.map(({ reason }) => ({ text: `${reason.rule} (by ${reason.measured}).`, source: reason.source, seen: "read" as const, from: "vitals" as const })),
+        : near.map(({ reason }) => ({
+            text: `${reason.rule} (by ${reason.measured}).`,
+            source: reason.source,
+            seen: "read" as const,
+            from: "vitals" as const,
+          })),
   };
 }
 
-function changesBetween(now: VitalSigns, before: VitalSigns, between: Between): Readonly<Partial<Record<VitalChange, number>>> {
+function changesBetween(
+  now: VitalSigns,
+  before: VitalSigns,
+  between: Between,
+): Readonly<Partial<Record<VitalChange, number>>> {
   const systolicFall = difference(before.systolic, now.systolic);
   const diastolicFall = difference(before.diastolic, now.diastolic);
   const rise = difference(now.heartRate, before.heartRate);

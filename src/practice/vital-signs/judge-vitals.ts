@@ -43,8 +43,14 @@ export function judgeVitals(
   const hold: Hold | null =
     crossed.length === 0
       ? null
-      : { because: crossed.map(({ reason }) => reason), whatToDo: [...new Set(crossed.map(({ whatToDo }) => whatToDo))].join(" ") };
-  return { hold, cautions: [...nearCautions(vitals, orders, limits), ...otherCautions(vitals, medicines), ...missingCaution(vitals)] };
+      : {
+          because: crossed.map(({ reason }) => reason),
+          whatToDo: [...new Set(crossed.map(({ whatToDo }) => whatToDo))].join(" "),
+        };
+  return {
+    hold,
+    cautions: [...nearCautions(vitals, orders, limits), ...otherCautions(vitals, medicines), ...missingCaution(vitals)],
+  };
 }
 
 function crossAll(limits: readonly VitalLimit[], vitals: VitalSigns, orders: GatheredOrders): readonly Crossed[] {
@@ -66,9 +72,21 @@ function nearCautions(vitals: VitalSigns, orders: GatheredOrders, limits: SiteLi
     const measured = vitals[limit.of];
     if (measured === undefined || (limit.order !== null && orders[limit.order] !== undefined)) return [];
     const near = crossLimit(limit, measured, orders);
-    const held = crossAll(limits.start.filter(({ of }) => of === limit.of), vitals, orders).length > 0;
+    const held =
+      crossAll(
+        limits.start.filter(({ of }) => of === limit.of),
+        vitals,
+        orders,
+      ).length > 0;
     if (near === null || held) return [];
-    return [{ text: `${upperFirst(limit.rule)} (${near.reason.measured}).`, source: limit.source, seen: limit.seen, from: "vitals" as const }];
+    return [
+      {
+        text: `${upperFirst(limit.rule)} (${near.reason.measured}).`,
+        source: limit.source,
+        seen: limit.seen,
+        from: "vitals" as const,
+      },
+    ];
   });
 }
 
@@ -76,11 +94,30 @@ function otherCautions(vitals: VitalSigns, medicines: readonly MedicineId[]): re
   const cautions: Caution[] = [];
   const meal = vitals.lastMealMinutesAgo;
   if (meal !== undefined && meal < AFTER_MEAL_MINUTES)
-    cautions.push({ text: `Last meal or feed ${meal} minutes ago: sit up first; flat and low-head work after 30 to 60 minutes.`, source: "common-practice", seen: "common-practice", from: "vitals" });
-  if (meal !== undefined && meal > LONG_WITHOUT_FOOD_MINUTES && (medicines.includes("insulin") || medicines.includes("sulfonylurea")))
-    cautions.push({ text: "Long without food on a medicine that lowers sugar: measure glucose before the start.", source: "judgement", seen: "judgement", from: "vitals" });
+    cautions.push({
+      text: `Last meal or feed ${meal} minutes ago: sit up first; flat and low-head work after 30 to 60 minutes.`,
+      source: "common-practice",
+      seen: "common-practice",
+      from: "vitals",
+    });
+  if (
+    meal !== undefined &&
+    meal > LONG_WITHOUT_FOOD_MINUTES &&
+    (medicines.includes("insulin") || medicines.includes("sulfonylurea"))
+  )
+    cautions.push({
+      text: "Long without food on a medicine that lowers sugar: measure glucose before the start.",
+      source: "judgement",
+      seen: "judgement",
+      from: "vitals",
+    });
   if (vitals.painNow !== undefined && vitals.painNow >= STRONG_PAIN)
-    cautions.push({ text: `Pain ${vitals.painNow} of 10 now: ask where and since when, and for the time of the pain medicine, before the start.`, source: "judgement", seen: "judgement", from: "vitals" });
+    cautions.push({
+      text: `Pain ${vitals.painNow} of 10 now: ask where and since when, and for the time of the pain medicine, before the start.`,
+      source: "judgement",
+      seen: "judgement",
+      from: "vitals",
+    });
   if (vitals.heartRate !== undefined && medicines.includes("betaBlocker"))
     cautions.push(...MEDICINES.betaBlocker.cautions.map((caution) => ({ ...caution, from: "betaBlocker" as const })));
   return cautions;
@@ -93,7 +130,14 @@ function missingCaution(vitals: VitalSigns): readonly Caution[] {
     vitals.oxygenSaturation === undefined ? ["oxygen saturation"] : [],
   ].flat();
   if (missing.length === 0) return [];
-  return [{ text: `Not measured yet: ${missing.join(", ")}. Measure before the start.`, source: "judgement", seen: "judgement", from: "vitals" }];
+  return [
+    {
+      text: `Not measured yet: ${missing.join(", ")}. Measure before the start.`,
+      source: "judgement",
+      seen: "judgement",
+      from: "vitals",
+    },
+  ];
 }
 
 function upperFirst(text: string): string {

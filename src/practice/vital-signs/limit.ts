@@ -13,7 +13,13 @@ export interface VitalSigns {
   readonly lastMealMinutesAgo?: number;
 }
 
-export type MeasuredVital = "systolic" | "diastolic" | "heartRate" | "oxygenSaturation" | "respiratoryRate" | "temperatureC";
+export type MeasuredVital =
+  | "systolic"
+  | "diastolic"
+  | "heartRate"
+  | "oxygenSaturation"
+  | "respiratoryRate"
+  | "temperatureC";
 
 /** A change against an earlier measurement of the same person; falls and rises are counted as positive numbers. */
 export type VitalChange = "systolicFallWithEffort" | "heartRateRise" | "systolicFallComingUp" | "diastolicFallComingUp";
@@ -21,7 +27,13 @@ export type VitalChange = "systolicFallWithEffort" | "heartRateRise" | "systolic
 export type Crossing = "below" | "above" | "atOrAbove";
 
 /** The order that stands in for a limit where the physician wrote one. */
-export type VitalOrderKey = "systolicMax" | "systolicMin" | "diastolicMax" | "heartRateMax" | "heartRateMin" | "oxygenSaturationMin";
+export type VitalOrderKey =
+  | "systolicMax"
+  | "systolicMin"
+  | "diastolicMax"
+  | "heartRateMax"
+  | "heartRateMin"
+  | "oxygenSaturationMin";
 
 /** A figure that holds, stops or warns, as printed in its source. */
 export interface VitalLimit<Of extends string = MeasuredVital> {
