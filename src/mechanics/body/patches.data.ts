@@ -45,6 +45,7 @@ export const PAIRED_PATCH_TABLE = {
       { frontMm: 0, outMm: 0, upMm: 0, along: -0.93, radiusMm: 28, girthPower: 0.35 },
     ],
   },
+  wrist: { segment: "forearm", balls: [{ frontMm: 0, outMm: 0, upMm: 0, along: -0.86, radiusMm: 28, girthPower: 0.35 }] },
   hand: {
     segment: "hand",
     balls: [
@@ -57,6 +58,7 @@ export const PAIRED_PATCH_TABLE = {
   fist: { segment: "hand", balls: [{ frontMm: 0, outMm: 0, upMm: -85, along: 0, radiusMm: 20, girthPower: 0.35 }] },
   thighBack: { segment: "thigh", balls: [{ frontMm: -6, outMm: 0, upMm: 0, along: -0.55, radiusMm: 70, girthPower: 0.85 }] },
   thighFront: { segment: "thigh", balls: [{ frontMm: 4, outMm: 0, upMm: 0, along: -0.6, radiusMm: 68, girthPower: 0.85 }] },
+  kneeHollow: { segment: "thigh", balls: [{ frontMm: -10, outMm: 0, upMm: 0, along: -0.88, radiusMm: 50, girthPower: 0.85 }] },
   knee: { segment: "shank", balls: [{ frontMm: 0, outMm: 0, upMm: 0, along: 0, radiusMm: 50, girthPower: 0.6 }] },
   shin: { segment: "shank", balls: [{ frontMm: 0, outMm: 0, upMm: 0, along: -0.05, radiusMm: 50, girthPower: 0.6 }] },
   calf: { segment: "shank", balls: [{ frontMm: -12, outMm: 0, upMm: 0, along: -0.3, radiusMm: 54, girthPower: 0.85 }] },
