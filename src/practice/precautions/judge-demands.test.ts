@@ -1,8 +1,11 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { DemandId, PositionId } from "../codes.ts";
+import { DEMAND_IDS, type DemandId, POSITION_IDS, type PositionId } from "../codes.ts";
+import { PRECAUTION_IDS } from "./identifiers.data.ts";
 import { judgeDemands, keepsOut } from "./judge-demands.ts";
 import type { Orders } from "./orders.ts";
-import type { PrecautionFinding, PrecautionId, Verdict } from "./precaution.ts";
+import { type PrecautionFinding, type PrecautionId, VERDICTS, type Verdict } from "./precaution.ts";
+import { PRECAUTIONS } from "./table.ts";
 
 function hardest(
   codes: readonly (PrecautionId | PrecautionFinding)[],
@@ -78,11 +81,63 @@ describe("what a condition says about a rung", () => {
     ).toBe("bar");
   });
 
+  it("judges by the site's own table where there is one", () => {
+    const site = { ...PRECAUTIONS, head_down: { ...PRECAUTIONS.head_down, lines: [] } };
+    expect(judgeDemands([{ code: "head_down" }], ["headLow"], "supine", {}, site)).toEqual([]);
+    expect(judgeDemands([{ code: "head_down" }], ["headLow"], "supine")).toHaveLength(1);
+  });
+
   it("answers the same in whatever order conditions and demands are named", () => {
     const one = judgeDemands([{ code: "sternotomy" }, { code: "seizure" }], ["standing", "wristLoad"], "plantigrade");
     const other = judgeDemands([{ code: "seizure" }, { code: "sternotomy" }], ["wristLoad", "standing"], "plantigrade");
     expect(one.length).toBeGreaterThan(1);
     expect(one).toEqual(other);
+  });
+});
+
+describe("any conditions together", () => {
+  const codes = fc.uniqueArray(fc.constantFrom(...PRECAUTION_IDS), { maxLength: 6 });
+  const demands = fc.uniqueArray(fc.constantFrom(...DEMAND_IDS), { maxLength: 5 });
+  const position = fc.constantFrom(...POSITION_IDS);
+
+  it("never say less when one more is named, and give the hardest first", () => {
+    fc.assert(
+      fc.property(codes, fc.constantFrom(...PRECAUTION_IDS), demands, position, (some, more, asked, where) => {
+        const few = judgeDemands(
+          some.map((code) => ({ code })),
+          asked,
+          where,
+        );
+        const many = judgeDemands(
+          [...some, more].map((code) => ({ code })),
+          asked,
+          where,
+        );
+        expect(many).toEqual(expect.arrayContaining([...few]));
+        const ranks = many.map(({ verdict }) => VERDICTS.indexOf(verdict));
+        expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it("never keep out more once all are cleared", () => {
+    fc.assert(
+      fc.property(codes, demands, position, (some, asked, where) => {
+        const before = judgeDemands(
+          some.map((code) => ({ code })),
+          asked,
+          where,
+        );
+        const after = judgeDemands(
+          some.map((code) => ({ code, orders: { cleared: true } })),
+          asked,
+          where,
+        );
+        if (keepsOut(after)) expect(keepsOut(before)).toBe(true);
+      }),
+      { numRuns: 300 },
+    );
   });
 });
 

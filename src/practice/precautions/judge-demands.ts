@@ -12,7 +12,7 @@ import {
   type Verdict,
 } from "./precaution.ts";
 import type { RungFacts } from "./rung-facts.ts";
-import { orderFindings, PRECAUTIONS } from "./table.ts";
+import { orderFindings, PRECAUTIONS, type PrecautionTable } from "./table.ts";
 
 /** One reason a condition gives about one rung. `demand` or `position` names what it reached; both may. */
 export interface PrecautionVerdict {
@@ -30,6 +30,7 @@ export interface PrecautionVerdict {
  * What this person's conditions say about a rung with these demands in this position: kept out, to be cleared first,
  * done with a change, or watched. The physician's orders beside a condition decide over its line.
  *
+ * @param table the site's own table where it has changed what may be changed.
  * @returns the reasons, hardest first; an empty list where no condition reaches the rung. A rung is out when a reason
  * is `bar` or `clearFirst`.
  */
@@ -38,11 +39,12 @@ export function judgeDemands(
   demands: readonly DemandId[],
   position: PositionId,
   facts: RungFacts = {},
+  table: PrecautionTable = PRECAUTIONS,
 ): readonly PrecautionVerdict[] {
   const orders = gatherOrders(findings);
   const verdicts: PrecautionVerdict[] = [];
   for (const finding of orderFindings(findings)) {
-    for (const line of PRECAUTIONS[finding.code].lines) {
+    for (const line of table[finding.code].lines) {
       const verdict = judgeLine(finding, line, demands, position, facts, orders);
       if (verdict !== null) verdicts.push(verdict);
     }

@@ -6,8 +6,10 @@ import { LEG_AND_SPINE } from "./leg-and-spine.data.ts";
 import type { PrecautionFinding, PrecautionId, PrecautionRow } from "./precaution.ts";
 import { TUBES_AND_SKIN } from "./tubes-and-skin.data.ts";
 
+export type PrecautionTable = Readonly<Record<PrecautionId, PrecautionRow>>;
+
 /** Every coded condition and what it changes; an identifier without a row does not compile. */
-export const PRECAUTIONS: Readonly<Record<PrecautionId, PrecautionRow>> = {
+export const PRECAUTIONS: PrecautionTable = {
   ...ARM,
   ...LEG_AND_SPINE,
   ...CIRCULATION,
