@@ -76,7 +76,7 @@ export function closePose(body: Body, pose: PoseSpecification, limits: Limits = 
     angles: targets.angles.map((angle, i) => Math.min(Math.max(angle, limits.least[i] ?? angle), limits.most[i] ?? angle)),
   };
   const lifted = { ...start, rootPosition: [0, 0, liftOff(body, start, closing)] as Vector };
-  const square = relax(body, lifted, lifted, limits, (frames) => closing.flatMap((each) => contactRows(body, frames, each)), true);
+  const square = relax(body, lifted, lifted, limits, (frames) => closing.flatMap((each) => contactRows(body, frames, each)));
   if (square.residual > CLOSED_WITHIN) return failure(body, square, closing);
   const settled = pose.shift === undefined ? square : shifted(body, square.configuration, closing, limits, shiftIn(body, pose));
   if (settled.residual > CLOSED_WITHIN) {
@@ -125,7 +125,7 @@ function shifted(body: Body, from: Configuration, closing: readonly ReadyContact
       { error: at[0] - goal[0], gradient: jacobian[0] },
       { error: at[1] - goal[1], gradient: jacobian[1] },
     ];
-  }, false);
+  });
 }
 
 /** How high the pelvis has to start so that the lowest closing ball stands on its surface. */
@@ -162,7 +162,6 @@ function relax(
   aim: Configuration,
   limits: Limits,
   rowsOf: (frames: Frames) => Row[],
-  keepAbove: boolean,
 ): Relaxed {
   const general = mobilityOf(body);
   let configuration = from;
@@ -175,11 +174,9 @@ function relax(
     residual = rows.reduce((most, row) => Math.max(most, Math.abs(row.error)), 0);
     const wanted = rows.length;
     const held: string[] = [];
-    if (keepAbove) {
-      for (const { key, row } of lowestBalls(body, frames, below)) {
-        held.push(key);
-        rows.push(row);
-      }
+    for (const { key, row } of lowestBalls(body, frames, below)) {
+      held.push(key);
+      rows.push(row);
     }
     // Skin on skin bends so sharply that the full wish can swing about for ever: late steps wish less, the last ones only close.
     const patience = steps < 40 ? 1 : steps < 80 ? 0.2 : 0;
