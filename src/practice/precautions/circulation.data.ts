@@ -11,7 +11,7 @@ export const CIRCULATION = {
       {
         verdict: "bar",
         demands: ["headLow"],
-        because: "A low head adds to pressure in a head that is already under high pressure.",
+        because: "A low head raises the pressure in the head, and it is high already.",
         source: "common-practice",
         seen: "common-practice",
         whenCleared: "change",
