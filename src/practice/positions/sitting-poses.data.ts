@@ -68,7 +68,7 @@ export const FOREARMS_ON_TABLE_STANDING: PoseSpecification = {
   notCounted: ["hand.weak", "hand.strong", "toes.weak", "toes.strong"],
 };
 
-export const LEG_LONG = { hipFlexion: 81, hipAbduction: 8, hipExternalRotation: 4, kneeFlexion: 0, ankleDorsiflexion: -18 } as const satisfies LimbAngles;
+export const LEG_LONG = { hipFlexion: 84, hipAbduction: 8, hipExternalRotation: 4, kneeFlexion: 0, ankleDorsiflexion: 6 } as const satisfies LimbAngles;
 /** Long sitting on the mat; the legs may carry where they touch. */
 export const LONG_SEATED: readonly ContactSpecification[] = [
   { patch: "buttock.weak", on: "mat", role: "both" },
@@ -84,7 +84,7 @@ export const LONG_SEATED: readonly ContactSpecification[] = [
 export const LONG_SITTING: PoseSpecification = {
   pelvis: { pitchDeg: -8 },
   trunkDeg: { lumbarFlexion: 12, thoraxFlexion: 8, neckFlexion: -6 },
-  bothDeg: { ...HAND_ON_THIGH, ...LEG_LONG, shoulderExternalRotation: -18, elbowFlexion: 73 },
+  bothDeg: { ...HAND_ON_THIGH, ...LEG_LONG, shoulderFlexion: 6, shoulderAbduction: 7, shoulderExternalRotation: -18, elbowFlexion: 67, wristExtension: 29 },
   contacts: [...LONG_SEATED, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_THIGH],
   notCounted: ["hand.weak", "hand.strong", "foot.weak", "foot.strong", "toes.weak", "toes.strong"],
 };

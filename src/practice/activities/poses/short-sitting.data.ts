@@ -1,0 +1,104 @@
+import type { ContactSpecification, PoseSpecification } from "../../../mechanics/pose/specification.ts";
+import { FEET_ON_FLOOR, FREE_SITTING, HIGH_SEAT, SEAT, SEATED, SHORT_SITTING, SITTING_TABLE, STRONG_HAND_ON_THIGH, WEAK_HAND_ON_THIGH } from "../../positions/sitting-poses.data.ts";
+
+/** Key poses of short sitting at the edge of a mat, plinth or bed. Angles: "judgement", adjusted until they closed. */
+
+/** The strong hand lies on a table and has slid ahead; the chest follows over the thighs. */
+export const HAND_SLID_AHEAD: PoseSpecification = {
+  ...FREE_SITTING,
+  pelvis: { pitchDeg: 12 },
+  trunkDeg: { lumbarFlexion: 6, thoraxFlexion: 5, neckFlexion: -12 },
+  bothDeg: { ...SHORT_SITTING.bothDeg, hipFlexion: 100 },
+  weakDeg: { shoulderFlexion: -4, shoulderAbduction: 13, shoulderExternalRotation: -24, elbowFlexion: 84, wristExtension: 31 },
+  strongDeg: { shoulderFlexion: 78, shoulderAbduction: 4, elbowFlexion: 14, pronation: 165, wristExtension: 10 },
+  surfaces: [SEAT, SITTING_TABLE],
+  contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, { patch: "hand.strong", on: "table", role: "both", effort: "rest" }],
+};
+/** Out to the strong side at shoulder height: the strong buttock carries more. */
+export const REACHES_TO_STRONG: PoseSpecification = {
+  ...FREE_SITTING,
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: -14, thoraxSideBend: -9, thoraxTurn: -10, neckTurn: -20, neckSideBend: 6 },
+  weakDeg: { shoulderFlexion: 4, shoulderAbduction: -5, shoulderExternalRotation: -7, elbowFlexion: 48, wristExtension: 39 },
+  strongDeg: { shoulderFlexion: 62, shoulderAbduction: 58, elbowFlexion: 8, pronation: 90 },
+  contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
+};
+/** The strong hand crosses to the weak side: the weak buttock carries more. */
+export const REACHES_ACROSS: PoseSpecification = {
+  ...FREE_SITTING,
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarTurn: 6, thoraxTurn: 24, lumbarSideBend: 6, neckTurn: 20 },
+  weakDeg: { shoulderFlexion: 17, shoulderAbduction: -6, shoulderExternalRotation: -40, elbowFlexion: 46, wristExtension: 27 },
+  strongDeg: { shoulderFlexion: 86, shoulderAbduction: -26, elbowFlexion: 8, pronation: 90 },
+  contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
+  shift: { toWeakCm: 3 },
+};
+/** Ahead of the weak foot: the weak foot takes weight. */
+export const REACHES_OVER_WEAK_FOOT: PoseSpecification = {
+  ...FREE_SITTING,
+  pelvis: { pitchDeg: 16 },
+  trunkDeg: { lumbarFlexion: 12, thoraxFlexion: 8, thoraxTurn: 12, neckFlexion: -14 },
+  bothDeg: { ...SHORT_SITTING.bothDeg, hipFlexion: 104, kneeFlexion: 100, ankleDorsiflexion: 10 },
+  weakDeg: { shoulderFlexion: 0, shoulderAbduction: 8, shoulderExternalRotation: -27, elbowFlexion: 89, wristExtension: 34 },
+  strongDeg: { shoulderFlexion: 98, shoulderAbduction: -14, elbowFlexion: 6, pronation: 90 },
+  contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
+  shift: { toWeakCm: 2 },
+};
+/** Down to a target in front of the feet. */
+export const REACHES_DOWN: PoseSpecification = {
+  ...FREE_SITTING,
+  pelvis: { pitchDeg: 34 },
+  trunkDeg: { lumbarFlexion: 26, thoraxFlexion: 16, neckFlexion: -14 },
+  bothDeg: { ...SHORT_SITTING.bothDeg, hipFlexion: 122, kneeFlexion: 98, ankleDorsiflexion: 8 },
+  weakDeg: { shoulderFlexion: 72, shoulderAbduction: 6, elbowFlexion: 12, shoulderExternalRotation: 0, wristExtension: 0, pronation: 90 },
+  strongDeg: { shoulderFlexion: 96, shoulderAbduction: 2, elbowFlexion: 6, shoulderExternalRotation: 0, wristExtension: 0, pronation: 90 },
+  contacts: [...SEATED, ...FEET_ON_FLOOR],
+};
+
+const NOT_STRONG = SEATED.filter((each) => each.patch !== "buttock.strong" && each.patch !== "thighBack.strong");
+const NOT_WEAK = SEATED.filter((each) => each.patch !== "buttock.weak" && each.patch !== "thighBack.weak");
+const STRONG_HAND_ON_TABLE: ContactSpecification = { patch: "hand.strong", on: "table", role: "both" };
+const ARM_ON_TABLE = { shoulderFlexion: 42, shoulderAbduction: 10, elbowFlexion: 44, pronation: 165, wristExtension: 6, shoulderExternalRotation: 0 } as const;
+
+/** The strong hip comes up, the weak hip carries, the strong hand rests on a table in front. */
+export const STRONG_HIP_UP: PoseSpecification = {
+  ...FREE_SITTING,
+  pelvis: { pitchDeg: 0, rollToStrongDeg: -14 },
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: -13, thoraxSideBend: -3 },
+  weakDeg: { shoulderFlexion: 4, shoulderAbduction: 1, elbowFlexion: 54, wristExtension: 33 },
+  strongDeg: ARM_ON_TABLE,
+  surfaces: [SEAT, SITTING_TABLE],
+  contacts: [...NOT_STRONG, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
+};
+/** The weak hip comes up, the strong hip carries, the strong hand on the table. */
+export const WEAK_HIP_UP: PoseSpecification = {
+  ...FREE_SITTING,
+  pelvis: { pitchDeg: 0, rollToStrongDeg: 14 },
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: 13, thoraxSideBend: 3 },
+  weakDeg: { shoulderFlexion: 3, shoulderAbduction: 14, elbowFlexion: 70, wristExtension: 22 },
+  strongDeg: ARM_ON_TABLE,
+  surfaces: [SEAT, SITTING_TABLE],
+  contacts: [...NOT_WEAK, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
+};
+/** The same with both hands on the thighs. */
+export const WEAK_HIP_UP_HANDS_OFF: PoseSpecification = {
+  ...WEAK_HIP_UP,
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: 11, thoraxSideBend: 3 },
+  strongDeg: { shoulderFlexion: 5, shoulderAbduction: 0, elbowFlexion: 53, wristExtension: 34 },
+  surfaces: [SEAT],
+  contacts: [...NOT_WEAK, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_THIGH],
+};
+/** On a high seat the feet hang: the strong hip and both thighs carry. */
+export const WEAK_HIP_UP_FEET_HANGING: PoseSpecification = {
+  ...WEAK_HIP_UP_HANDS_OFF,
+  bothDeg: { ...SHORT_SITTING.bothDeg, kneeFlexion: 80, ankleDorsiflexion: -18 },
+  weakDeg: { shoulderFlexion: 5, shoulderAbduction: 13, shoulderExternalRotation: -27, elbowFlexion: 62, wristExtension: 20 },
+  strongDeg: { shoulderFlexion: 3, shoulderAbduction: 2, shoulderExternalRotation: -19, elbowFlexion: 58, wristExtension: 34 },
+  surfaces: [HIGH_SEAT],
+  contacts: [
+    { patch: "buttock.strong", on: "seat", role: "both" },
+    { patch: "thighBack.strong", on: "seat", role: "both" },
+    { patch: "thighBack.weak", on: "seat", role: "both" },
+    WEAK_HAND_ON_THIGH,
+    STRONG_HAND_ON_THIGH,
+  ],
+  notCounted: [...(SHORT_SITTING.notCounted ?? []), "foot.weak", "foot.strong"],
+};

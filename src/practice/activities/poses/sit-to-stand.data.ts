@@ -1,0 +1,66 @@
+import type { PoseSpecification, SurfaceSpecification } from "../../../mechanics/pose/specification.ts";
+import { FEET_ON_FLOOR, HIGH_SEAT, SEAT, STRONG_HAND_ON_KNEE, WEAK_HAND_ON_KNEE } from "../../positions/sitting-poses.data.ts";
+
+/** Key poses of standing up: the moment the seat is off and the feet carry. Angles: "judgement", adjusted until they closed. */
+
+const NOT_COUNTED = ["hand.weak", "hand.strong", "toes.weak", "toes.strong"] as const;
+const MIDDLE_SEAT: SurfaceSpecification = { ...HIGH_SEAT, height: { of: "kneeHollow", times: 1.1 } };
+
+/** Perched very high with both forearms on a table in front. */
+export const PERCH_FOREARMS_ON_TABLE: PoseSpecification = {
+  pelvis: { pitchDeg: 42 },
+  trunkDeg: { lumbarFlexion: 6, thoraxFlexion: 6, neckFlexion: -20 },
+  bothDeg: { hipFlexion: 90, hipAbduction: 6, kneeFlexion: 66, ankleDorsiflexion: 12, shoulderFlexion: 66, shoulderAbduction: 10, elbowFlexion: 76, pronation: 150, girdleProtraction: 4 },
+  surfaces: [
+    { ...HIGH_SEAT, height: { of: "kneeHollow", times: 1.45 } },
+    { id: "table", kind: "table", height: { of: "elbowSitting", times: 1.12 }, under: ["forearm.weak", "forearm.strong"], depthCm: 60, widthCm: 110 },
+  ],
+  contacts: [...FEET_ON_FLOOR, { patch: "forearm.weak", on: "table", role: "both" }, { patch: "forearm.strong", on: "table", role: "both" }],
+  sharing: "standing",
+  notCounted: NOT_COUNTED,
+};
+const OFF_THE_HIGH_SEAT = { hipFlexion: 106, hipAbduction: 6, kneeFlexion: 84, ankleDorsiflexion: 18 } as const;
+/** High seat, the strong hand pushes on the seat beside the hip. */
+export const HIGH_SEAT_HAND_PUSHES: PoseSpecification = {
+  pelvis: { pitchDeg: 40 },
+  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -22 },
+  bothDeg: OFF_THE_HIGH_SEAT,
+  weakDeg: { shoulderFlexion: 50, shoulderAbduction: 6, elbowFlexion: 30, pronation: 140 },
+  strongDeg: { shoulderFlexion: 14, shoulderAbduction: 16, elbowFlexion: 40, pronation: 110, wristExtension: 72 },
+  surfaces: [HIGH_SEAT],
+  contacts: [...FEET_ON_FLOOR, { patch: "hand.strong", on: "seat", role: "both" }],
+  sharing: "standing",
+  notCounted: NOT_COUNTED,
+};
+/** High seat, hands resting on the knees: no push from the seat. */
+export const HIGH_SEAT_HANDS_ON_KNEES: PoseSpecification = {
+  pelvis: { pitchDeg: 44 },
+  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -24 },
+  bothDeg: { ...OFF_THE_HIGH_SEAT, hipFlexion: 110, shoulderFlexion: 18, shoulderAbduction: 11, shoulderExternalRotation: -20, elbowFlexion: 83, pronation: 165, wristExtension: 26 },
+  surfaces: [HIGH_SEAT],
+  contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, STRONG_HAND_ON_KNEE],
+  sharing: "standing",
+  notCounted: NOT_COUNTED,
+};
+/** A seat of middle height. */
+export const MIDDLE_SEAT_OFF: PoseSpecification = {
+  ...HIGH_SEAT_HANDS_ON_KNEES,
+  pelvis: { pitchDeg: 46 },
+  bothDeg: { ...HIGH_SEAT_HANDS_ON_KNEES.bothDeg, hipFlexion: 120, kneeFlexion: 92, ankleDorsiflexion: 18, shoulderFlexion: 11, shoulderAbduction: 16, elbowFlexion: 102 },
+  surfaces: [MIDDLE_SEAT],
+};
+/** A seat as high as the hollow of the knee. */
+export const LOW_SEAT_OFF: PoseSpecification = {
+  ...HIGH_SEAT_HANDS_ON_KNEES,
+  pelvis: { pitchDeg: 46 },
+  bothDeg: { ...HIGH_SEAT_HANDS_ON_KNEES.bothDeg, hipFlexion: 128, kneeFlexion: 102, ankleDorsiflexion: 20, shoulderFlexion: 4, shoulderAbduction: 18, elbowFlexion: 116 },
+  surfaces: [SEAT],
+};
+/** Middle seat, the strong foot half a foot's length ahead: the weak leg takes more. */
+export const STRONG_FOOT_AHEAD: PoseSpecification = {
+  ...MIDDLE_SEAT_OFF,
+  pelvis: { pitchDeg: 51 },
+  trunkDeg: { lumbarFlexion: 15, thoraxFlexion: 8, neckFlexion: -26 },
+  bothDeg: { ...MIDDLE_SEAT_OFF.bothDeg, hipFlexion: 128, kneeFlexion: 103, ankleDorsiflexion: 22, shoulderFlexion: 16, elbowFlexion: 104 },
+  strongDeg: { hipFlexion: 114, kneeFlexion: 80, ankleDorsiflexion: 4 },
+};
