@@ -1,0 +1,105 @@
+import type { Side } from "../../quantity/sides.ts";
+import { add, cross, norm, rotate, scale, unit, type Vector } from "../../quantity/vectors.ts";
+import type { Body } from "../body/body.ts";
+import type { ClosedContact, ClosedPose } from "../pose/close.ts";
+import type { Frames } from "../pose/kinematics.ts";
+import { frictionOf } from "./friction.ts";
+
+/** One way a contact can push: its unknown is a number of newtons, never negative. */
+export interface Column {
+  /** Number of the contact in the pose. */
+  readonly contact: number;
+  readonly segment: number;
+  readonly at: Vector;
+  /** Force on the segment for each unit of the unknown; the part along the surface's normal is 1, 0 or -1. */
+  readonly force: Vector;
+  /** Newtons along the surface's normal for each unit. */
+  readonly load: number;
+  /** The other part of the same body, which feels the opposite. */
+  readonly other: { readonly segment: number; readonly at: Vector } | null;
+  /** Most it may reach [N]; `grip` is bounded by that hand's grip. */
+  readonly most: number | { readonly grip: Side };
+}
+
+/** Share of the grip force that a closed hand holds sideways or in pull on a bar: judgement, cautious. */
+const GRIP_PULL_SHARE = 0.5;
+export const gripPull = (grip: number): number => grip * GRIP_PULL_SHARE;
+
+/** Level direction the person faces, or toward the head when lying; friction's facets follow it so that turning the room changes nothing. */
+export function headingOf(frames: Frames): Vector {
+  const r = frames.rotations[0];
+  if (r === undefined) return [1, 0, 0];
+  const front = rotate(r, [1, 0, 0]);
+  const up = rotate(r, [0, 0, 1]);
+  const level: Vector = Math.hypot(front[0], front[1]) > 0.5 ? [front[0], front[1], 0] : [up[0], up[1], 0];
+  return norm(level) < 1e-6 ? [1, 0, 0] : unit(level);
+}
+
+/** Mass of the limb a segment belongs to: an arm, a leg, the head; on the trunk the segment's own [kg]. */
+export function limbMass(body: Body, segment: number): number {
+  const id = body.segments[segment]?.id ?? "pelvis";
+  const [name, side] = id.split(".");
+  if (side === undefined) return body.segments[segment]?.mass ?? 0;
+  const leg = name === "thigh" || name === "shank" || name === "foot" || name === "toes";
+  const parts = leg ? ["thigh", "shank", "foot", "toes"] : ["upperArm", "forearm", "hand"];
+  return body.segments.reduce((sum, each) => (each.side === side && parts.some((part) => each.id === `${part}.${side}`) ? sum + each.mass : sum), 0);
+}
+
+/**
+ * The ways in which a pose's touching contacts can push: four edges of a friction pyramid for each point of skin; six
+ * directions for a gripping hand; for a limb that only rests, a bounded push along the normal, so that all its resting
+ * points together carry no more than the limb weighs.
+ */
+export function contactColumns(body: Body, pose: ClosedPose, friction: (contact: ClosedContact) => number = frictionOf): Column[] {
+  const heading = headingOf(pose.frames);
+  const restPoints = countRestPoints(body, pose);
+  const columns: Column[] = [];
+  pose.contacts.forEach((contact, index) => {
+    if (!contact.touches) return;
+    const across = scale(unit(cross(contact.normal, heading)), body.weakAt);
+    const sideways = norm(across) < 1e-6 ? ([0, body.weakAt, 0] as const) : across;
+    const forward = scale(cross(sideways, contact.normal), body.weakAt);
+    const base = { contact: index, segment: contact.segment, other: contact.other } as const;
+    const touching = contact.points.filter((point) => point.gap < TOUCHING);
+    for (const { at } of touching) {
+      if (contact.specification.effort === "rest") {
+        const limb = limbKey(body, contact.segment);
+        columns.push({ ...base, at, force: contact.normal, load: 1, most: (limbMass(body, contact.segment) * 9.81) / (restPoints.get(limb) ?? 1) });
+        continue;
+      }
+      const side = body.segments[contact.segment]?.side ?? null;
+      if (contact.specification.grips === true && side !== null) {
+        const most = { grip: side } as const;
+        columns.push({ ...base, at, force: contact.normal, load: 1, most: Number.MAX_VALUE });
+        columns.push({ ...base, at, force: scale(contact.normal, -1), load: -1, most });
+        for (const along of [forward, scale(forward, -1), sideways, scale(sideways, -1)]) columns.push({ ...base, at, force: along, load: 0, most });
+        continue;
+      }
+      const mu = friction(contact);
+      for (const along of [forward, scale(forward, -1), sideways, scale(sideways, -1)]) {
+        columns.push({ ...base, at, force: add(contact.normal, scale(along, mu)), load: 1, most: Number.MAX_VALUE });
+      }
+    }
+  });
+  return columns;
+}
+
+/** Points of skin further than this [m] from the surface carry nothing. */
+const TOUCHING = 0.012;
+
+const limbKey = (body: Body, segment: number): string => {
+  const id = body.segments[segment]?.id ?? "pelvis";
+  const [name, side] = id.split(".");
+  if (side === undefined) return id;
+  return `${name === "thigh" || name === "shank" || name === "foot" || name === "toes" ? "leg" : "arm"}.${side}`;
+};
+
+function countRestPoints(body: Body, pose: ClosedPose): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const contact of pose.contacts) {
+    if (!contact.touches || contact.specification.effort !== "rest") continue;
+    const key = limbKey(body, contact.segment);
+    counts.set(key, (counts.get(key) ?? 0) + contact.points.filter((point) => point.gap < TOUCHING).length);
+  }
+  return counts;
+}

@@ -1,0 +1,67 @@
+import { radiansOf } from "../../quantity/angles.ts";
+import type { Body } from "../body/body.ts";
+import type { Capacities } from "../body/strength-capacities.ts";
+import type { Statics } from "./statics.ts";
+
+/** Below this [N.m] a hand, foot or toe is limp: it hangs, rests or is held, and does not set the verdict. */
+const LIMP_BELOW = 2;
+/** A straight knee is held against turning by its ligaments, not by muscle [N.m]. */
+const STRAIGHT_KNEE_TURN = 30;
+const STRAIGHT_KNEE = radiansOf(20);
+const DISTAL = new Set(["hand", "foot", "toes"]);
+
+/** What each joint direction may give in one solve, and whether it counts. */
+export interface Allowed {
+  readonly up: Float64Array;
+  readonly down: Float64Array;
+  readonly counted: Uint8Array;
+}
+
+/** Capacities as the solve takes them: limp ends get enough to hang on and do not count. */
+export function allowedMoments(statics: Statics, capacities: Capacities): Allowed {
+  const { body, angles, limp } = statics;
+  const up = Float64Array.from(capacities.up);
+  const down = Float64Array.from(capacities.down);
+  const counted = new Uint8Array(angles).fill(1);
+  for (let i = 0; i < angles; i++) {
+    const part = partOf(body, i);
+    const weak = Math.min(up[i] ?? 0, down[i] ?? 0) < LIMP_BELOW;
+    if (limp[i] === 1 || (weak && DISTAL.has(part))) {
+      counted[i] = 0;
+      up[i] = Math.max(up[i] ?? 0, LIMP_BELOW);
+      down[i] = Math.max(down[i] ?? 0, LIMP_BELOW);
+    }
+    if (body.angles[i]?.startsWith("kneeExternalRotation") === true && isStraight(statics, i)) {
+      counted[i] = 0;
+      up[i] = STRAIGHT_KNEE_TURN;
+      down[i] = STRAIGHT_KNEE_TURN;
+    }
+  }
+  return { up, down, counted };
+}
+
+const partOf = (body: Body, angle: number): string => body.segments[body.segmentOfAngle[angle] ?? 0]?.id.split(".")[0] ?? "";
+
+/** The knee's bend stands just before its turn in the order of the angles. */
+const isStraight = (statics: Statics, turn: number): boolean => (statics.pose.configuration.angles[turn - 1] ?? 0) < STRAIGHT_KNEE;
+
+/** Muscle moment of every angle for given pushes [N.m]. */
+export function muscleMoments(statics: Statics, x: Float64Array, out: Float64Array): Float64Array {
+  const { angles, unknowns, muscle, muscleOwn } = statics;
+  for (let i = 0; i < angles; i++) {
+    let moment = muscleOwn[i] ?? 0;
+    const row = i * unknowns;
+    for (let j = 0; j < unknowns; j++) moment -= (muscle[row + j] ?? 0) * (x[j] ?? 0);
+    out[i] = moment;
+  }
+  return out;
+}
+
+/** Moment over what may be given, by angle, never negative. */
+export function ratios(moments: Float64Array, allowed: Allowed, out: Float64Array): Float64Array {
+  for (let i = 0; i < moments.length; i++) {
+    const m = moments[i] ?? 0;
+    out[i] = m >= 0 ? m / (allowed.up[i] ?? 1) : -m / (allowed.down[i] ?? 1);
+  }
+  return out;
+}
