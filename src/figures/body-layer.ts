@@ -1,0 +1,122 @@
+import type { Vector } from "../quantity/vectors.ts";
+import type { DepthBuffer, Solid } from "./picture/buffer.ts";
+import { paint } from "./picture/buffer.ts";
+import { type Frame, project } from "./picture/camera.ts";
+import { traceHatch } from "./picture/hatch.ts";
+import { Ink } from "./picture/ink.ts";
+import { traceLines } from "./picture/lines.ts";
+import { traceTones } from "./picture/regions.ts";
+import { straightEdges } from "./picture/straight.ts";
+import { ink as style, type Theme } from "./picture/theme.ts";
+import { type FaceStroke } from "./skin/head.ts";
+import { type SurfaceKind, TONES, type Tone } from "./skin/kinds.ts";
+import type { Thing } from "./props/solid.ts";
+
+/** Everything solid in the picture. */
+export interface Scene {
+  readonly people: readonly { readonly solid: Omit<Solid, "kindOffset">; readonly kinds: readonly (SurfaceKind | null)[]; readonly face: readonly FacePlace[] }[];
+  readonly things: readonly Thing[];
+  /** The mat's outline seen from above, or what stands for the floor. */
+  readonly ground: readonly Vector[];
+}
+
+/** A stroke of a face already in the room. */
+export interface FacePlace {
+  readonly kind: FaceStroke["kind"];
+  readonly points: readonly Vector[];
+}
+
+/** The part of a picture that does not change with strength or marks; keep it per pose and view. */
+export interface BodyLayer {
+  readonly width: number;
+  readonly height: number;
+  readonly ground: string;
+  readonly things: string;
+  readonly people: string;
+  readonly buffer: DepthBuffer;
+  readonly kinds: readonly (SurfaceKind | null)[];
+  readonly frame: Frame;
+}
+
+const THING_KINDS: readonly SurfaceKind[] = (["top", "front", "bar"] as const).map((tone) => ({ owner: "thing", part: tone, side: null, tone, hatched: false, quiet: 1, hand: false }));
+const THING_TONES: readonly Tone[] = ["top", "front", "bar"];
+
+/** Paints the scene and traces it. */
+export function drawBodyLayer(scene: Scene, frame: Frame, theme: Theme, mirrored: boolean, density = 1.5, hatchAngle = Math.PI / 4): BodyLayer {
+  const kinds: (SurfaceKind | null)[] = [null, ...THING_KINDS];
+  const solids: Solid[] = scene.things.map((thing) => ({ ...thing.solid, kindOffset: 0 }));
+  for (const person of scene.people) {
+    solids.push({ ...person.solid, kindOffset: kinds.length - 1 });
+    kinds.push(...person.kinds.slice(1));
+  }
+  const { camera, width, height } = frame;
+  const buffer = paint(camera, width, height, density, solids);
+  const pen = new Ink(width, mirrored);
+  const areas = traceTones(buffer, kinds, TONES, pen);
+  const area = (tone: Tone): string => {
+    const d = areas.get(tone);
+    return d === undefined ? "" : `<path fill-rule="evenodd" ${style(theme, { fill: tone, stroke: tone, width: 0.7 })} d="${d}"/>`;
+  };
+  const lines = traceLines(buffer, kinds, pen);
+  const path = (d: string, width: number, stroke: "line" | "hatch" = "line"): string => (d === "" ? "" : `<path ${style(theme, { stroke, width })} d="${d}"/>`);
+  const ground = scene.ground.length < 3 ? "" : `<path ${style(theme, { fill: "mat", stroke: "matEdge", width: 0.8 })} d="${pen.polyline(scene.ground.map((at) => project(camera, at)).map(([x, y]) => [x, y] as const), true)}"/>`;
+  const things =
+    THING_TONES.map(area).join("") +
+    path(straightEdges(buffer, camera, scene.things.flatMap((thing) => thing.edges), pen), 1.1) +
+    path(thingOutlines(buffer, kinds, pen), 1.1);
+  const people =
+    TONES.filter((tone) => !THING_TONES.includes(tone)).map(area).join("") +
+    path(traceHatch(buffer, kinds, mirrored ? hatchAngle : hatchAngle, pen), 0.6, "hatch") +
+    path(lines.hem, 0.7) +
+    path(lines.fold, 1.1) +
+    path(lines.outline, 1.6) +
+    faces(scene, frame, buffer, pen, theme);
+  return { width, height, ground, things: group(things), people: group(people), buffer, kinds, frame };
+}
+
+const group = (inner: string): string => `<g stroke-linecap="round" stroke-linejoin="round">${inner}</g>`;
+
+/** Round things have no straight edges: their outline against the background is traced. */
+function thingOutlines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], pen: Ink): string {
+  if (!buffer.kinds.some((kind) => kinds[kind]?.tone === "bar")) return "";
+  const asPerson = kinds.map((kind): SurfaceKind | null => (kind === null ? null : { ...kind, owner: kind.tone === "bar" ? "person" : "thing", tone: "bar" }));
+  const onlyThings = Uint8Array.from(buffer.kinds, (kind) => (kinds[kind]?.owner === "thing" ? kind : 0));
+  return traceLines({ ...buffer, kinds: onlyThings }, asPerson, pen).outline;
+}
+
+/** Strokes of the face where the picture shows the head there. */
+function faces(scene: Scene, frame: Frame, buffer: DepthBuffer, pen: Ink, theme: Theme): string {
+  let thin = "";
+  let dots = "";
+  for (const person of scene.people) {
+    for (const stroke of person.face) {
+      const placed = stroke.points.map((at) => project(frame.camera, at));
+      const shown = placed.map(([x, y, z]) => visible(buffer, x, y, z * 1000, 9));
+      if (stroke.kind === "eye") {
+        const at = placed[1];
+        if (at !== undefined && shown[1] === true) {
+          const size = Math.max(0.7, frame.camera.zoom * 0.0052);
+          dots += `<circle ${style(theme, { fill: "line" })} cx="${pen.across(at[0])}" cy="${pen.down(at[1])}" r="${size.toFixed(1)}"/>`;
+        }
+        continue;
+      }
+      let open: (readonly [number, number])[] = [];
+      placed.forEach(([x, y], k) => {
+        if (shown[k] === true) open.push([x, y]);
+        else {
+          if (open.length > 1) thin += pen.polyline(open, false);
+          open = [];
+        }
+      });
+      if (open.length > 1) thin += pen.polyline(open, false);
+    }
+  }
+  return (thin === "" ? "" : `<path ${style(theme, { stroke: "line", width: 0.8 })} d="${thin}"/>`) + dots;
+}
+
+function visible(buffer: DepthBuffer, x: number, y: number, distance: number, tolerance: number): boolean {
+  const column = Math.floor(x * buffer.density);
+  const row = Math.floor(y * buffer.density);
+  if (column < 0 || row < 0 || column >= buffer.columns || row >= buffer.rows) return false;
+  return Math.abs((buffer.depth[row * buffer.columns + column] ?? 0) - distance) < tolerance;
+}

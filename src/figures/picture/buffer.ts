@@ -1,0 +1,116 @@
+import type { Camera } from "./camera.ts";
+
+/** What is nearest in every sample of the picture: the number of its surface kind, and how far away it is. */
+export interface DepthBuffer {
+  readonly columns: number;
+  readonly rows: number;
+  /** Samples per unit. */
+  readonly density: number;
+  readonly kinds: Uint8Array;
+  /** Distance [mm]; very far in the background. */
+  readonly depth: Float32Array;
+}
+
+/** One set of triangles to be painted. */
+export interface Solid {
+  /** Three numbers a point, in the room [m]. */
+  readonly points: Float64Array;
+  readonly triangles: Uint16Array;
+  /** Kind of each triangle; `kindOffset` is added. */
+  readonly triangleKinds: Uint8Array;
+  readonly kindOffset: number;
+}
+
+export const FAR = 1e6;
+
+/** Paints solids, nearest wins; triangles seen from behind are skipped, as every solid is closed. */
+export function paint(camera: Camera, width: number, height: number, density: number, solids: readonly Solid[]): DepthBuffer {
+  const columns = Math.ceil(width * density);
+  const rows = Math.ceil(height * density);
+  const nearness = new Float32Array(columns * rows);
+  const kinds = new Uint8Array(columns * rows);
+  for (const solid of solids) paintSolid(camera, density, solid, columns, rows, nearness, kinds);
+  const depth = nearness;
+  for (let i = 0; i < depth.length; i++) {
+    const n = depth[i] ?? 0;
+    depth[i] = n === 0 ? FAR : 1000 / n;
+  }
+  return { columns, rows, density, kinds, depth };
+}
+
+function paintSolid(camera: Camera, density: number, solid: Solid, columns: number, rows: number, nearness: Float32Array, kinds: Uint8Array): void {
+  const count = solid.points.length / 3;
+  const xs = new Float64Array(count);
+  const ys = new Float64Array(count);
+  const ws = new Float64Array(count);
+  const { eye, right, up, forward } = camera;
+  const k = camera.zoom * camera.distance * density;
+  const cx = camera.centreX * density;
+  const cy = camera.centreY * density;
+  const points = solid.points;
+  for (let i = 0; i < count; i++) {
+    const x = (points[3 * i] ?? 0) - eye[0];
+    const y = (points[3 * i + 1] ?? 0) - eye[1];
+    const z = (points[3 * i + 2] ?? 0) - eye[2];
+    const w = 1 / (x * forward[0] + y * forward[1] + z * forward[2]);
+    xs[i] = cx + (x * right[0] + y * right[1] + z * right[2]) * k * w;
+    ys[i] = cy - (x * up[0] + y * up[1] + z * up[2]) * k * w;
+    ws[i] = w;
+  }
+  const triangles = solid.triangles;
+  for (let t = 0; t < solid.triangleKinds.length; t++) {
+    const a = triangles[3 * t] ?? 0;
+    const b = triangles[3 * t + 1] ?? 0;
+    const c = triangles[3 * t + 2] ?? 0;
+    const ax = xs[a] ?? 0;
+    const ay = ys[a] ?? 0;
+    const bx = xs[b] ?? 0;
+    const by = ys[b] ?? 0;
+    const dx = xs[c] ?? 0;
+    const dy = ys[c] ?? 0;
+    // y runs downward, so a triangle facing the eye turns clockwise on the page.
+    const area = (bx - ax) * (dy - ay) - (dx - ax) * (by - ay);
+    if (area >= 0) continue;
+    const top = Math.max(0, Math.ceil(Math.min(ay, by, dy) - 0.5));
+    const bottom = Math.min(rows - 1, Math.floor(Math.max(ay, by, dy) - 0.5));
+    if (top > bottom) continue;
+    const aw = ws[a] ?? 0;
+    const bw = (ws[b] ?? 0) - aw;
+    const dw = (ws[c] ?? 0) - aw;
+    const slopeX = (bw * (dy - ay) - dw * (by - ay)) / area;
+    const slopeY = (dw * (bx - ax) - bw * (dx - ax)) / area;
+    const kind = (solid.triangleKinds[t] ?? 0) + solid.kindOffset;
+    for (let row = top; row <= bottom; row++) {
+      const y = row + 0.5;
+      let from = Number.MAX_VALUE;
+      let to = -Number.MAX_VALUE;
+      if (ay <= y !== by <= y) {
+        const x = ax + ((y - ay) / (by - ay)) * (bx - ax);
+        if (x < from) from = x;
+        if (x > to) to = x;
+      }
+      if (by <= y !== dy <= y) {
+        const x = bx + ((y - by) / (dy - by)) * (dx - bx);
+        if (x < from) from = x;
+        if (x > to) to = x;
+      }
+      if (dy <= y !== ay <= y) {
+        const x = dx + ((y - dy) / (ay - dy)) * (ax - dx);
+        if (x < from) from = x;
+        if (x > to) to = x;
+      }
+      const first = Math.max(0, Math.ceil(from - 0.5));
+      const last = Math.min(columns - 1, Math.ceil(to - 0.5) - 1);
+      let w = aw + (first + 0.5 - ax) * slopeX + (y - ay) * slopeY;
+      let at = row * columns + first;
+      for (let column = first; column <= last; column++) {
+        if (w > (nearness[at] ?? 0)) {
+          nearness[at] = w;
+          kinds[at] = kind;
+        }
+        w += slopeX;
+        at++;
+      }
+    }
+  }
+}

@@ -1,0 +1,180 @@
+import type { SurfaceKind } from "../skin/kinds.ts";
+import type { DepthBuffer } from "./buffer.ts";
+import { fitCubics, smoothLine } from "./curves.ts";
+import type { Ink } from "./ink.ts";
+
+/** The lines of a picture as path text, by weight. */
+export interface LineLayers {
+  readonly outline: string;
+  readonly fold: string;
+  readonly hem: string;
+}
+
+const OUTLINE = 1;
+const FOLD = 2;
+const FOLD_WEAK = 3;
+const HEM = 4;
+/** A depth step inside one figure above `starts` begins a line, above `continues` carries it on [mm]. */
+const STARTS = 20;
+const CONTINUES = 8;
+/** A hand lying on the other person's skin within this gap is drawn with the thinner line [mm]. */
+const TOUCHING = 12;
+const SHORTEST_FOLD = 9;
+const SHORTEST_HEM = 5;
+
+/** Traces the edges between samples where the picture changes from one thing to another or steps back in depth. */
+export function traceLines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], ink: Ink): LineLayers {
+  const edges = classify(buffer, kinds);
+  const outline = chainEdges(buffer, edges, (value) => value === OUTLINE, 3, null, ink);
+  const fold = chainEdges(buffer, edges, (value) => value === FOLD || value === FOLD_WEAK, SHORTEST_FOLD, FOLD, ink);
+  const hem = chainEdges(buffer, edges, (value) => value === HEM, SHORTEST_HEM, null, ink);
+  return { outline, fold, hem };
+}
+
+/** Edges between samples: upright ones between a sample and its neighbour across, level ones between it and the one below. */
+interface Edges {
+  readonly stride: number;
+  readonly upright: Uint8Array;
+  readonly level: Uint8Array;
+  /** Kind in front at that edge. */
+  readonly uprightFront: Uint8Array;
+  readonly levelFront: Uint8Array;
+}
+
+function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[]): Edges {
+  const { columns, rows, depth } = buffer;
+  const stride = columns + 1;
+  const size = stride * (rows + 1);
+  const edges: Edges = { stride, upright: new Uint8Array(size), level: new Uint8Array(size), uprightFront: new Uint8Array(size), levelFront: new Uint8Array(size) };
+  const owners = ["person", "helper", "thing"];
+  const owner = Uint8Array.from(kinds, (kind) => (kind === null ? 0 : owners.indexOf(kind.owner) + 1));
+  const partNames = kinds.map((kind) => (kind === null ? "" : `${kind.owner}/${kind.part}/${kind.side}`));
+  const part = Uint8Array.from(partNames, (name) => partNames.indexOf(name));
+  const tone = kinds.map((kind) => kind?.tone ?? "");
+  const quiet = Float64Array.from(kinds, (kind) => kind?.quiet ?? 1);
+  const hand = Uint8Array.from(kinds, (kind) => (kind?.hand === true ? 1 : 0));
+  const map = buffer.kinds;
+  const judge = (a: number, b: number, beforeA: number, afterB: number): number => {
+    const ka = map[a] ?? 0;
+    const kb = map[b] ?? 0;
+    const oa = owner[ka] ?? 0;
+    const ob = owner[kb] ?? 0;
+    const da = depth[a] ?? 0;
+    const db = depth[b] ?? 0;
+    if (oa !== ob) {
+      if ((oa === 0 || oa === 3) && (ob === 0 || ob === 3)) return 0;
+      const touching = oa + ob === 3 && oa > 0 && ob > 0 && ((hand[ka] ?? 0) === 1 || (hand[kb] ?? 0) === 1) && Math.abs(da - db) < TOUCHING;
+      return touching ? FOLD : OUTLINE;
+    }
+    if (oa === 0 || oa === 3) return 0;
+    const pa = part[ka];
+    const pb = part[kb];
+    const slopeA = beforeA >= 0 && part[map[beforeA] ?? 0] === pa ? Math.abs(da - (depth[beforeA] ?? 0)) : 0;
+    const slopeB = afterB >= 0 && part[map[afterB] ?? 0] === pb ? Math.abs(db - (depth[afterB] ?? 0)) : 0;
+    const gap = Math.abs(da - db) - Math.min(slopeA, slopeB) - Math.min(30, 0.3 * Math.max(slopeA, slopeB));
+    const loud = pa === pb || (quiet[ka] ?? 1) > 1 || (quiet[kb] ?? 1) > 1 ? Math.min(quiet[ka] ?? 1, quiet[kb] ?? 1) : 1;
+    if (gap > STARTS * loud) return FOLD;
+    if (gap > CONTINUES * loud) return FOLD_WEAK;
+    if (tone[ka] !== tone[kb]) return HEM;
+    if ((hand[ka] ?? 0) === 1 && (hand[kb] ?? 0) === 1 && pa !== pb && gap > 1.2) return FOLD;
+    return 0;
+  };
+  for (let r = 0; r < rows; r++) {
+    for (let c = 0; c < columns; c++) {
+      const a = r * columns + c;
+      const ka = map[a] ?? 0;
+      if (c + 1 < columns && (ka !== 0 || map[a + 1] !== 0)) {
+        const value = judge(a, a + 1, c > 0 ? a - 1 : -1, c + 2 < columns ? a + 2 : -1);
+        if (value !== 0) {
+          const at = r * stride + c + 1;
+          edges.upright[at] = value;
+          edges.uprightFront[at] = (depth[a] ?? 0) <= (depth[a + 1] ?? 0) ? ka : (map[a + 1] ?? 0);
+        }
+      }
+      if (r + 1 < rows && (ka !== 0 || map[a + columns] !== 0)) {
+        const value = judge(a, a + columns, r > 0 ? a - columns : -1, r + 2 < rows ? a + 2 * columns : -1);
+        if (value !== 0) {
+          const at = (r + 1) * stride + c;
+          edges.level[at] = value;
+          edges.levelFront[at] = (depth[a] ?? 0) <= (depth[a + columns] ?? 0) ? ka : (map[a + columns] ?? 0);
+        }
+      }
+    }
+  }
+  // From kinds to parts, so that a line runs on across a hem.
+  for (const front of [edges.uprightFront, edges.levelFront]) for (let i = 0; i < front.length; i++) if (front[i] !== 0) front[i] = part[front[i] ?? 0] ?? 0;
+  return edges;
+}
+
+/** Links edges to lines, each following its front part as long as it can. */
+function chainEdges(buffer: DepthBuffer, edges: Edges, wanted: (value: number) => boolean, shortest: number, needs: number | null, ink: Ink): string {
+  const { stride, upright, level, uprightFront, levelFront } = edges;
+  const size = upright.length;
+  const open = new Uint8Array(2 * size);
+  for (let i = 0; i < size; i++) {
+    if (wanted(upright[i] ?? 0)) open[i] = 1;
+    if (wanted(level[i] ?? 0)) open[size + i] = 1;
+  }
+  // At a corner: upright edge above it and below it, level edge before it and after it; and the far corner of each.
+  const edgeAt = (corner: number, way: number): number => (way === 0 ? corner - stride : way === 1 ? corner : way === 2 ? size + corner - 1 : size + corner);
+  const cornerAt = (corner: number, way: number): number => (way === 0 ? corner - stride : way === 1 ? corner + stride : way === 2 ? corner - 1 : corner + 1);
+  const frontOf = (edge: number): number => (edge < size ? (uprightFront[edge] ?? 0) : (levelFront[edge - size] ?? 0));
+  const walk = (from: number, front: number, heading: number): number[] => {
+    const found: number[] = [];
+    let corner = from;
+    let way = heading;
+    for (;;) {
+      let best = -1;
+      let score = -1;
+      for (let k = 0; k < 4; k++) {
+        const edge = edgeAt(corner, k);
+        if (edge < 0 || open[edge] !== 1) continue;
+        const s = (frontOf(edge) === front ? 4 : 0) + (k === way ? 1 : 0) + 1;
+        if (s > score) {
+          score = s;
+          best = k;
+        }
+      }
+      if (best < 0) return found;
+      const edge = edgeAt(corner, best);
+      open[edge] = 0;
+      front = frontOf(edge);
+      found.push(edge);
+      corner = cornerAt(corner, best);
+      way = best;
+    }
+  };
+  let out = "";
+  for (let start = 0; start < 2 * size; start++) {
+    if (open[start] !== 1) continue;
+    open[start] = 0;
+    const isUpright = start < size;
+    const first = isUpright ? start : start - size;
+    const second = isUpright ? first + stride : first + 1;
+    const front = frontOf(start);
+    const forward = walk(second, front, isUpright ? 1 : 3);
+    const backward = walk(first, front, isUpright ? 0 : 2);
+    const chain = [...backward.reverse(), start, ...forward];
+    if (chain.length < shortest) continue;
+    if (needs !== null && chain.filter((edge) => (edge < size ? upright[edge] : level[edge - size]) === needs).length < 3) continue;
+    const line = new Float64Array(2 * chain.length);
+    chain.forEach((edge, i) => {
+      const at = edge < size ? edge : edge - size;
+      line[2 * i] = (at % stride) + (edge < size ? 0 : 0.5);
+      line[2 * i + 1] = Math.floor(at / stride) + (edge < size ? 0.5 : 0);
+    });
+    const gapX = (line[0] ?? 0) - (line[line.length - 2] ?? 0);
+    const gapY = (line[1] ?? 0) - (line[line.length - 1] ?? 0);
+    const closed = chain.length > 12 && Math.hypot(gapX, gapY) < 1.5;
+    const smoothed = smoothLine(line, closed);
+    let ready = smoothed;
+    if (closed) {
+      ready = new Float64Array(smoothed.length + 2);
+      ready.set(smoothed);
+      ready[smoothed.length] = smoothed[0] ?? 0;
+      ready[smoothed.length + 1] = smoothed[1] ?? 0;
+    }
+    out += ink.cubics(fitCubics(ready, 0.9), buffer.density, closed);
+  }
+  return out;
+}

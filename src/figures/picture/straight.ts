@@ -1,0 +1,35 @@
+import type { Vector } from "../../quantity/vectors.ts";
+import type { DepthBuffer } from "./buffer.ts";
+import { type Camera, project } from "./camera.ts";
+import type { Ink } from "./ink.ts";
+
+/** Draws straight edges of furniture where nothing nearer hides them. */
+export function straightEdges(buffer: DepthBuffer, camera: Camera, edges: readonly (readonly [Vector, Vector])[], ink: Ink, tolerance = 12): string {
+  let out = "";
+  for (const [a, b] of edges) {
+    const [ax, ay, az] = project(camera, a);
+    const [bx, by, bz] = project(camera, b);
+    const length = Math.hypot(bx - ax, by - ay);
+    const steps = Math.max(1, Math.ceil(length * buffer.density));
+    let begun = -1;
+    for (let k = 0; k <= steps + 1; k++) {
+      const t = Math.min(1, k / steps);
+      const visible = k <= steps && seen(buffer, ax + (bx - ax) * t, ay + (by - ay) * t, 1000 / ((1 - t) / az + t / bz), tolerance);
+      if (visible && begun < 0) begun = t;
+      if (!visible && begun >= 0) {
+        const end = Math.min(1, (k - 1) / steps);
+        if ((end - begun) * length > 1.5) out += `M${ink.point(ax + (bx - ax) * begun, ay + (by - ay) * begun)}L${ink.point(ax + (bx - ax) * end, ay + (by - ay) * end)}`;
+        begun = -1;
+      }
+    }
+  }
+  return out;
+}
+
+/** Whether a point at this distance [mm] is the nearest thing there; on a silhouette either side may be it. */
+export function seen(buffer: DepthBuffer, x: number, y: number, distance: number, tolerance: number): boolean {
+  const column = Math.floor(x * buffer.density);
+  const row = Math.floor(y * buffer.density);
+  if (column < 0 || row < 0 || column >= buffer.columns || row >= buffer.rows) return false;
+  return (buffer.depth[row * buffer.columns + column] ?? 0) > distance - tolerance;
+}

@@ -1,0 +1,124 @@
+import type { Vector } from "../../quantity/vectors.ts";
+import type { Body } from "../../mechanics/body/body.ts";
+import { type PatchId, patchOn } from "../../mechanics/body/patches.ts";
+import { type Frames, pointInRoom } from "../../mechanics/pose/kinematics.ts";
+import type { PoseSpecification, SurfaceSpecification } from "../../mechanics/pose/specification.ts";
+import { surfaceHeight } from "../../mechanics/pose/targets.ts";
+import type { Support } from "../skin/posed.ts";
+import { type Block, makeBars, makeBlock, makeRoll, makeTable, makeWedge, type Thing } from "./solid.ts";
+
+export interface PlacedThings {
+  readonly things: readonly Thing[];
+  readonly supports: readonly Support[];
+  /** Height of what the person and the helper are on [m]: the mat, and the floor below or at it. */
+  readonly matTop: number;
+  readonly floor: number;
+  /** An upright wall behind the person, and the blocks' outlines from above. */
+  readonly wallX: number | null;
+  readonly footprints: readonly Block[];
+  /** Things by the surface's name, for finding what a contact rests on. */
+  readonly tops: Readonly<Partial<Record<string, number>>>;
+}
+
+const MAT_DEPTH = 0.4;
+
+/** Puts what the pose rests on where the body needs it: under the parts it carries, its near edge toward the person. */
+export function placeThings(body: Body, frames: Frames, pose: PoseSpecification | null): PlacedThings {
+  const surfaces = pose?.surfaces ?? [];
+  const things: Thing[] = [];
+  const supports: Support[] = [{ top: 0, footprint: null, depth: MAT_DEPTH }];
+  const footprints: Block[] = [];
+  const tops: Partial<Record<string, number>> = { mat: 0, floor: 0 };
+  let floor = 0;
+  let matTop = 0;
+  let wallX: number | null = null;
+  if (pose !== null) {
+    const low = surfaceHeight(body, pose, "floor");
+    if (low !== null) floor = Math.min(low, 0);
+    matTop = surfaceHeight(body, pose, "mat") ?? 0;
+    supports[0] = { top: Math.min(floor, matTop), footprint: null, depth: MAT_DEPTH };
+    tops.floor = floor;
+    tops.mat = matTop;
+  }
+  for (const surface of surfaces) {
+    if (pose === null || surface.id === "floor" || (surface.id === "mat" && matTop <= floor)) continue;
+    const points = restingPoints(body, frames, pose, surface);
+    if (surface.kind === "wall") {
+      wallX = wallBehind(points, frames);
+      continue;
+    }
+    if (points.length === 0) continue;
+    const top = surfaceHeight(body, pose, surface.id) ?? 0;
+    tops[surface.id] = top;
+    if (surface.kind === "bars") {
+      things.push(barsAt(points, top, floor));
+      continue;
+    }
+    const block = blockFor(body, frames, surface, points, top, floor);
+    footprints.push(block);
+    things.push(shapeOf(surface, block));
+    if (surface.kind !== "bolster" && surface.kind !== "wedge") supports.push({ top, footprint: block, depth: surface.kind === "pillow" ? 0.03 : 0.07 });
+  }
+  return { things, supports, matTop, floor, wallX, footprints, tops };
+}
+
+function restingPoints(body: Body, frames: Frames, pose: PoseSpecification, surface: SurfaceSpecification): Vector[] {
+  const ids = new Set<PatchId>(surface.under ?? []);
+  for (const contact of pose.contacts) if (contact.on === surface.id) ids.add(contact.patch);
+  return [...ids].flatMap((id) => {
+    const patch = patchOn(body, id);
+    return patch.balls.map((ball) => pointInRoom(body, frames, patch.segment, ball.centre));
+  });
+}
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+
+function barsAt(points: readonly Vector[], top: number, floor: number): Thing {
+  const middle = mean(points.map((p) => p[0]));
+  const spread = Math.max(0.28, ...points.map((p) => Math.abs(p[1])));
+  const z = Number.isFinite(top) ? top : mean(points.map((p) => p[2]));
+  return makeBars([{ y: spread, z }, { y: -spread, z }], middle - 0.75, middle + 0.75, floor, 0.02);
+}
+
+function wallBehind(points: readonly Vector[], frames: Frames): number {
+  const xs = points.length > 0 ? points.map((p) => p[0]) : frames.positions.map((p) => p[0] - 0.15);
+  return Math.min(...xs);
+}
+
+function blockFor(body: Body, frames: Frames, surface: SurfaceSpecification, points: readonly Vector[], top: number, floor: number): Block {
+  const depth = (surface.depthCm ?? 50) / 100;
+  const width = (surface.widthCm ?? 60) / 100;
+  const xs = points.map((p) => p[0]);
+  const middleX = mean(xs);
+  const middleY = mean(points.map((p) => p[1]));
+  const hips = frames.positions[0] ?? [0, 0, 0];
+  let fromX = middleX - depth / 2;
+  if (surface.kind === "bench" || surface.kind === "table") {
+    // The person leans on the near part: the edge toward the hips lies just behind what rests on it.
+    fromX = middleX >= hips[0] ? Math.min(...xs) - 0.07 : Math.max(...xs) + 0.07 - depth;
+  } else if (surface.kind === "seat" || surface.kind === "edge") {
+    const knees = [0, 1].map((k) => pointInRoom(body, frames, k === 0 ? "shank.weak" : "shank.strong", [0, 0, 0])[0]);
+    const knee = mean(knees);
+    const edge = hips[0] + 0.6 * (knee - hips[0]);
+    fromX = knee >= hips[0] ? edge - depth : edge;
+  }
+  const bottom = surface.kind === "pillow" || surface.kind === "bolster" || surface.kind === "wedge" ? Math.max(0, floor) : floor;
+  return { fromX, toX: fromX + depth, fromY: middleY - width / 2, toY: middleY + width / 2, bottom: Math.min(bottom, top - 0.01), top };
+}
+
+function shapeOf(surface: SurfaceSpecification, block: Block): Thing {
+  switch (surface.kind) {
+    case "table":
+      return makeTable(block, 0.035, 0.05);
+    case "stool":
+      return makeTable(block, 0.05, 0.035);
+    case "bolster": {
+      const radius = (block.top - block.bottom) / 2;
+      return makeRoll([(block.fromX + block.toX) / 2, (block.fromY + block.toY) / 2, block.bottom + radius], (block.toY - block.fromY) / 2, radius);
+    }
+    case "wedge":
+      return makeWedge(block, true);
+    default:
+      return makeBlock(block);
+  }
+}
