@@ -1,0 +1,105 @@
+import type { CatalogueAnswer } from "../contract/catalogue-answer.ts";
+import type { CaseFile } from "../contract/case-file.ts";
+import type { CheckAnswer } from "../contract/check-answer.ts";
+import type { RungEffort } from "../contract/effort-answer.ts";
+import type { PlanAnswer } from "../contract/plan-answer.ts";
+
+/** What the therapist asks of the plan by hand; everything else is kept as it can be. */
+export interface Wishes {
+  readonly mustHave?: readonly RungName[];
+  readonly leaveOut?: readonly RungName[];
+  readonly startIn?: string | null;
+  readonly noFloor?: boolean;
+  readonly barPositions?: readonly string[];
+}
+export interface RungName {
+  readonly activity: string;
+  readonly rung: string;
+}
+
+/** Why a rung is not in today's plan, what would change it, what serves instead, and what putting it in would cost. */
+export interface AbsenceAnswer {
+  readonly activity: string;
+  readonly rung: string;
+  readonly name: string;
+  /** A plain sentence first. */
+  readonly sentence: string;
+  readonly because: readonly { readonly rule: string; readonly detail: string; readonly source: string }[];
+  /** The number behind the sentence, with unit words; null where no number decides. */
+  readonly figure: string | null;
+  readonly wouldChange: readonly string[];
+  readonly instead: readonly (RungName & { readonly name: string; readonly position: string; readonly eligible: boolean })[];
+  /** May be put in by hand anyway; a stop rule refuses. */
+  readonly mayForce: boolean;
+  /** What leaves if it is put in, in words; null where it cannot be. */
+  readonly cost: string | null;
+}
+
+/** Everything the page shows of one rung for one person, besides the plan's own item. */
+export interface RungSheet {
+  readonly activity: string;
+  readonly rung: string;
+  readonly name: string;
+  readonly plainName: string;
+  readonly position: string;
+  readonly positionName: string;
+  readonly purpose: string;
+  readonly changes: string;
+  readonly movesFirst: string;
+  readonly yourPlace: string;
+  readonly yourHands: readonly string[];
+  readonly yourKnee: string | null;
+  readonly say: string;
+  readonly cue: string;
+  readonly good: string;
+  readonly faults: readonly { readonly id: string; readonly fault: string; readonly do: string }[];
+  readonly stopSigns: readonly string[];
+  readonly wayOut: { readonly planned: readonly string[]; readonly hurry: readonly string[] };
+  readonly notAtHome: string | null;
+  readonly rungDown: (RungName & { readonly name: string }) | null;
+  readonly rungUp: (RungName & { readonly name: string }) | null;
+  readonly substitutes: readonly (RungName & { readonly name: string; readonly position: string })[];
+  /** "What it asks": a sentence, then its line of figures, then the basis to open. */
+  readonly asks: readonly Ask[];
+}
+export interface Ask {
+  readonly sentence: string;
+  readonly figure: string;
+  readonly basis: Basis;
+}
+/** A number opened: formula, what goes in with its value and how it is known, sources, and what it does not know. */
+export interface Basis {
+  readonly formula: string;
+  readonly inputs: readonly { readonly name: string; readonly value: string; readonly known: string }[];
+  readonly sources: readonly { readonly id: string; readonly title: string; readonly seen: string }[];
+  readonly wouldChangeMost: string | null;
+  readonly doesNotKnow: readonly string[];
+}
+
+export interface PictureRequest extends RungName {
+  /** The item with helper and marks; the mat from above; the hands close up; the body alone. */
+  readonly kind: "item" | "above" | "hands" | "body";
+  readonly theme: "screen" | "paper";
+  readonly width: number;
+}
+/** A drawing with its text alternative, made from the same data. */
+export interface Picture {
+  readonly svg: string;
+  readonly text: string;
+}
+
+/** The computing side of the product, without store or network: the same in the command, the server and the page's worker. */
+export interface Engine {
+  readonly version: { readonly product: string; readonly knowledge: string };
+  check(caseFile: CaseFile): CheckAnswer;
+  plan(caseFile: CaseFile, minutes: number, wishes?: Wishes): PlanAnswer;
+  effort(caseFile: CaseFile, activity: string, rung?: string): readonly RungEffort[];
+  catalogue(): CatalogueAnswer;
+  absence(caseFile: CaseFile, minutes: number, wishes: Wishes, of: RungName): AbsenceAnswer;
+  sheet(caseFile: CaseFile, of: RungName): RungSheet;
+  picture(caseFile: CaseFile, request: PictureRequest): Picture;
+  /** The twelve figures of the look, in task order; drawn on this body. */
+  lookPicture(caseFile: CaseFile, task: string, width: number): Picture;
+}
+
+export type { CaseFile, PlanAnswer };
