@@ -1,0 +1,10 @@
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { checksReadme, checksTable, readChecks, withTable } from "./checks-table.ts";
+
+const root = `${process.cwd()}/`;
+const checks = readChecks(root);
+
+writeFileSync(`${root}README.md`, withTable(readFileSync(`${root}README.md`, "utf8"), checksTable(checks, "checks/")));
+mkdirSync(`${root}checks`, { recursive: true });
+writeFileSync(`${root}checks/README.md`, checksReadme(checks));
+console.log(`${checks.length} outside checks listed in README.md and checks/README.md`);
