@@ -82,3 +82,8 @@ export type PlanItemAnswer = z.infer<typeof PLAN_ITEM>;
 export function accountedRungs(plan: PlanAnswer): readonly string[] {
   return [...plan.items, ...plan.available, ...plan.excluded].map(({ activity, rung }) => `${activity}/${rung}`);
 }
+
+/** Whether a value has every field of a plan; further fields do not matter. */
+export function isPlanAnswer(value: unknown): value is PlanAnswer {
+  return PLAN_ANSWER.safeParse(value).success;
+}
