@@ -49,7 +49,7 @@ export interface Statics {
   /** angles x unknowns. */
   readonly carried: Float64Array;
   readonly own: Float64Array;
-  /** The same as `carried` and `own`, with the muscles that cross two joints taken into account (see shareMuscles). */
+  /** The same as `carried` and `own`, with the muscles that cross two joints taken into account (see shareTwoJointMuscles). */
   readonly muscle: Float64Array;
   readonly muscleOwn: Float64Array;
   /** The load sharing that is the person's own: row . x = 0; null where the pose decides. */
@@ -104,7 +104,10 @@ export function prepareStatics(body: Body, pose: ClosedPose, options: StaticsOpt
     for (let r = 0; r < 6; r++) wholeSide[r] = (wholeSide[r] ?? 0) - (sumWhole[r] ?? 0);
     for (let i = 0; i < angles; i++) own[i] = (own[i] ?? 0) - (sumCarried[i] ?? 0);
   }
-  const { muscle, muscleOwn } = shareMuscles(body, carried, own, unknowns);
+  const muscle = Float64Array.from(carried);
+  const muscleOwn = Float64Array.from(own);
+  shareTwoJointMuscles(body, muscle, unknowns);
+  shareTwoJointMuscles(body, muscleOwn, 1);
   return {
     body,
     pose,
@@ -136,19 +139,13 @@ const ANKLE_TO_KNEE = 0.15;
  * hip flexion, the calf's in pointing the foot. So the knee's muscles carry: knee flexion moment + 0.2 hip flexion moment
  * + 0.15 dorsiflexion moment (decision record 0004).
  */
-function shareMuscles(body: Body, carried: Float64Array, own: Float64Array, unknowns: number): { muscle: Float64Array; muscleOwn: Float64Array } {
-  const muscle = Float64Array.from(carried);
-  const muscleOwn = Float64Array.from(own);
+export function shareTwoJointMuscles(body: Body, rows: Float64Array, width: number): void {
   for (const side of SIDES) {
     const knee = body.angleIndex[`kneeFlexion.${side}`];
     for (const [angle, share] of [[body.angleIndex[`hipFlexion.${side}`], HIP_TO_KNEE], [body.angleIndex[`ankleDorsiflexion.${side}`], ANKLE_TO_KNEE]] as const) {
-      muscleOwn[knee] = (muscleOwn[knee] ?? 0) + share * (own[angle] ?? 0);
-      for (let j = 0; j < unknowns; j++) {
-        muscle[knee * unknowns + j] = (muscle[knee * unknowns + j] ?? 0) + share * (carried[angle * unknowns + j] ?? 0);
-      }
+      for (let j = 0; j < width; j++) rows[knee * width + j] = (rows[knee * width + j] ?? 0) + share * (rows[angle * width + j] ?? 0);
     }
   }
-  return { muscle, muscleOwn };
 }
 
 /** Moment that holding every part up against gravity asks about each angle's axis [N.m], and the body's weight [N]. */

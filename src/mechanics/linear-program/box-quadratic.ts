@@ -21,48 +21,103 @@ export function boxWork(size: number): BoxWork {
 }
 
 /**
- * Least of x'Hx / 2 - h'x with 0 <= x <= upper, H positive definite (full storage): active sets exchanged in blocks, one
- * at a time where blocks would turn in circles, so that it always ends. Starts from the states in `work`.
+ * Least of x'Hx / 2 - h'x with 0 <= x <= upper, H positive definite (full storage): active sets exchanged in blocks; where
+ * blocks would turn in circles, one at a time downhill, so that it always ends. Starts from the states in `work`.
  * @returns rounds used; the answer is in work.x
  */
 export function solveBox(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork): number {
-  const { size: n, x, state, factor, free, reduced } = work;
+  const { size: n, x, state, reduced: next } = work;
   let best = n + 1;
   let patience = 3;
   let rounds = 0;
-  const mostRounds = 30 + 4 * n;
-  for (; rounds < mostRounds; rounds++) {
-    let count = 0;
-    for (let i = 0; i < n; i++) {
-      const s = state[i] ?? 0;
-      if (s === 0) free[count++] = i;
-      else x[i] = s === 1 ? (upper[i] ?? 0) : 0;
-    }
-    factorFree(matrix, h, x, state, factor, free, reduced, count, n);
+  for (; ; rounds++) {
+    solveFree(matrix, h, upper, work);
     let wrong = 0;
-    let last = -1;
-    for (let i = 0; i < n; i++) {
-      if (judge(matrix, h, upper, x, state, i, n) !== state[i]) {
-        wrong++;
-        last = i;
-      }
-    }
+    for (let i = 0; i < n; i++) if (judge(matrix, h, upper, x, state, i, n) !== state[i]) wrong++;
     if (wrong === 0) break;
-    let single = false;
     if (wrong < best) {
       best = wrong;
       patience = 3;
-    } else if (patience > 0) patience--;
-    else single = true;
-    if (single) state[last] = judge(matrix, h, upper, x, state, last, n);
-    else {
-      const next = work.reduced;
-      for (let i = 0; i < n; i++) next[i] = judge(matrix, h, upper, x, state, i, n);
-      for (let i = 0; i < n; i++) state[i] = next[i] ?? 0;
+    } else if (patience-- <= 0) {
+      rounds += descend(matrix, h, upper, work);
+      break;
     }
+    for (let i = 0; i < n; i++) next[i] = judge(matrix, h, upper, x, state, i, n);
+    for (let i = 0; i < n; i++) state[i] = next[i] ?? 0;
   }
   for (let i = 0; i < n; i++) x[i] = Math.min(Math.max(x[i] ?? 0, 0), upper[i] ?? 0);
   return rounds;
+}
+
+/** Puts bound unknowns on their bounds and the free ones where they are best. */
+function solveFree(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork): void {
+  const { size: n, x, state, factor, free, reduced } = work;
+  let count = 0;
+  for (let i = 0; i < n; i++) {
+    const s = state[i] ?? 0;
+    if (s === 0) free[count++] = i;
+    else x[i] = s === 1 ? (upper[i] ?? 0) : 0;
+  }
+  factorFree(matrix, h, x, state, factor, free, reduced, count, n);
+}
+
+/** From a point inside the bounds: to the best of the free ones or the first bound on the way, freeing the steepest bound in turn. */
+function descend(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork): number {
+  const { size: n, x, state } = work;
+  const at = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const u = upper[i] ?? 0;
+    at[i] = Math.min(Math.max(x[i] ?? 0, 0), u);
+    if (state[i] === 0 && at[i] === 0) state[i] = -1;
+    else if (state[i] === 0 && at[i] === u) state[i] = 1;
+    else if (state[i] !== 0) at[i] = state[i] === 1 ? u : 0;
+  }
+  let rounds = 0;
+  for (; rounds < 20 * n; rounds++) {
+    solveFree(matrix, h, upper, work);
+    let share = 1;
+    let blocker = -1;
+    for (let i = 0; i < n; i++) {
+      if (state[i] !== 0) continue;
+      const from = at[i] ?? 0;
+      const to = x[i] ?? 0;
+      const bound = to < 0 ? 0 : to > (upper[i] ?? 0) ? (upper[i] ?? 0) : null;
+      if (bound === null) continue;
+      const part = (bound - from) / (to - from);
+      if (part < share) {
+        share = part;
+        blocker = i;
+      }
+    }
+    for (let i = 0; i < n; i++) at[i] = (at[i] ?? 0) + share * ((x[i] ?? 0) - (at[i] ?? 0));
+    if (blocker >= 0) {
+      state[blocker] = (x[blocker] ?? 0) < 0 ? -1 : 1;
+      at[blocker] = state[blocker] === 1 ? (upper[blocker] ?? 0) : 0;
+      continue;
+    }
+    const steepest = steepestBound(matrix, h, upper, work);
+    if (steepest < 0) break;
+    state[steepest] = 0;
+  }
+  return rounds;
+}
+
+/** The bound unknown that would gain most by being freed; -1 where none would. */
+function steepestBound(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork): number {
+  const { size: n, x, state } = work;
+  let most = 0;
+  let chosen = -1;
+  for (let i = 0; i < n; i++) {
+    if (state[i] === 0 || judge(matrix, h, upper, x, state, i, n) === state[i]) continue;
+    let slope = -(h[i] ?? 0);
+    for (let k = 0; k < n; k++) slope += (matrix[i * n + k] ?? 0) * (x[k] ?? 0);
+    const gain = (slope * slope) / Math.max(matrix[i * n + i] ?? 1, 1e-300);
+    if (gain > most) {
+      most = gain;
+      chosen = i;
+    }
+  }
+  return chosen;
 }
 
 /** The state an unknown ought to have, given the present trial. */

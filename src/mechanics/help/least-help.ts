@@ -1,0 +1,147 @@
+import type { Side } from "../../quantity/sides.ts";
+import type { Capacities } from "../body/strength-capacities.ts";
+import { shareHabitually, BALANCED_WITHIN } from "../equilibrium/habitual.ts";
+import type { Sharing } from "../equilibrium/cubes.ts";
+import { effortProgram, type ExtraColumns } from "../equilibrium/program.ts";
+import { addForce, prepareStatics, shareTwoJointMuscles, type Statics } from "../equilibrium/statics.ts";
+import type { LinearSolver } from "../linear-program/linear-program.ts";
+import { type SiteDirection, sitePushes, type SitePush } from "./points.ts";
+import type { SiteId } from "./sites.ts";
+
+/** The least help found. */
+export interface Help {
+  readonly needed: boolean;
+  readonly enough: true;
+  readonly pushes: readonly HelpPush[];
+  /** All pushes together [N]. */
+  readonly newtons: number;
+  /** Over the joints the help relieves, the part of what each needed that the help takes away; the largest. 1 where nothing but help makes the pose possible. */
+  readonly share: number;
+  /** Largest effort with that help, habitual sharing. */
+  readonly effortWith: number;
+}
+export interface HelpPush {
+  readonly site: SiteId;
+  readonly side: Side | null;
+  readonly words: string;
+  readonly direction: SiteDirection;
+  readonly newtons: number;
+}
+export interface NoHelp {
+  readonly enough: false;
+  readonly because: string;
+  /** Newtons that would do if there were no limit; null where no push at these sites would. */
+  readonly wouldNeed: number | null;
+}
+
+/** Ceiling of a helper's push in good posture [N]: 35 lb, "waters2007"; the caller halves it for kneeling or twisted work. */
+export const HELP_CEILING = 156;
+/** Less than a touch [N]: left out. */
+const TOUCH = 3;
+
+export interface HelpRequest {
+  /** Most any joint may work, as a share of what it has. */
+  readonly allowedShare: number;
+  readonly sites: readonly SiteId[];
+  readonly barred?: readonly SiteId[];
+  /** [N], default HELP_CEILING. */
+  readonly ceiling?: number;
+  readonly sharingWeak?: number;
+}
+
+/**
+ * The fewest newtons of a helper's push that bring every joint under the allowed share: a linear program picks the sites
+ * (one or two come out by themselves), then the push is raised until the person's habitual sharing agrees.
+ */
+export function leastHelp(statics: Statics, capacities: Capacities, request: HelpRequest, solver: LinearSolver): Help | NoHelp {
+  const { allowedShare } = request;
+  const ceiling = request.ceiling ?? HELP_CEILING;
+  const without = shareHabitually(statics, capacities);
+  const stands = without.residual <= BALANCED_WITHIN;
+  if (stands && without.most <= allowedShare) return { needed: false, enough: true, pushes: [], newtons: 0, share: 0, effortWith: without.most };
+  const barred = new Set(request.barred ?? []);
+  const pushes = request.sites.filter((site) => !barred.has(site)).flatMap((site) => sitePushes(statics.body, statics.pose.frames, site));
+  if (pushes.length === 0) return { enough: false, because: "no place here where a helper may take hold", wouldNeed: null };
+  const extra = helpColumns(statics, pushes);
+  const free = { ...statics, sharing: null };
+  const { builder, extra: first } = effortProgram(free, capacities, allowedShare, extra);
+  const answer = solver.solve(builder.build());
+  if (answer.status !== "best") return { enough: false, because: "no push at these places brings every joint under what it may do", wouldNeed: null };
+  const amounts = pushes.map((_, h) => answer.x[first + h] ?? 0);
+  const chosen = pushes.map((push, h) => ({ push, newtons: amounts[h] ?? 0 })).filter((each) => each.newtons > TOUCH);
+  if (chosen.length === 0) chosen.push({ push: pushes[largest(amounts)] ?? pushes[0] as SitePush, newtons: Math.max(TOUCH, ...amounts) });
+  const raised = raiseUntilHabitual(statics, capacities, chosen, request, ceiling);
+  const newtons = chosen.reduce((sum, each) => sum + each.newtons, 0) * raised.times;
+  if (newtons > ceiling) return { enough: false, because: `it would take ${Math.round(newtons / 10) * 10} N, over the ${Math.round(ceiling)} N a helper may give`, wouldNeed: newtons };
+  return {
+    needed: true,
+    enough: true,
+    pushes: chosen.map(({ push, newtons: each }) => ({ site: push.site, side: push.side, words: push.words, direction: push.direction, newtons: each * raised.times })),
+    newtons,
+    share: stands ? reliefShare(statics, without, raised.sharing, allowedShare) : 1,
+    effortWith: raised.sharing.most,
+  };
+}
+
+const largest = (values: readonly number[]): number => values.reduce((best, value, i) => (value > (values[best] ?? 0) ? i : best), 0);
+
+/** The helper's pushes as columns: one newton each. */
+function helpColumns(statics: Statics, pushes: readonly SitePush[]): ExtraColumns {
+  const count = pushes.length;
+  const whole = new Float64Array(6 * count);
+  const muscle = new Float64Array(statics.angles * count);
+  pushes.forEach((push, h) => addForce(statics.body, statics.pose, statics.axes, push.segment, push.at, push.push, whole, muscle, h, count));
+  shareTwoJointMuscles(statics.body, muscle, count);
+  return { count, whole, muscle, cost: 1, most: 4 * statics.weight };
+}
+
+/** The program shares the load as well as could be; people do not: the push is raised until their own sharing is under the limit too. */
+function raiseUntilHabitual(
+  statics: Statics,
+  capacities: Capacities,
+  chosen: readonly { readonly push: SitePush; readonly newtons: number }[],
+  request: HelpRequest,
+  ceiling: number,
+): { times: number; sharing: Sharing } {
+  const total = chosen.reduce((sum, each) => sum + each.newtons, 0);
+  const solveAt = (times: number): Sharing => shareHabitually(helped(statics, chosen, times), capacities);
+  let times = 1;
+  let sharing = solveAt(times);
+  let before = { times: 0, most: Number.MAX_VALUE };
+  for (let step = 0; step < 8 && !fits(sharing, request); step++) {
+    // Along the line through the last two, a little further; doubling where the line says nothing.
+    const slope = (sharing.most - before.most) / (times - before.times);
+    const aim = Number.isFinite(slope) && slope < 0 ? times + ((request.allowedShare * 0.995 - sharing.most) / slope) * 1.05 : times * 1.5;
+    before = { times, most: sharing.most };
+    times = Math.min(Math.max(aim, times * 1.05), times * 2);
+    if (times * total > 2 * ceiling) break;
+    sharing = solveAt(times);
+  }
+  return fits(sharing, request) ? { times, sharing } : { times: Math.max(times, (2 * ceiling) / total), sharing };
+}
+
+const fits = (sharing: Sharing, request: HelpRequest): boolean => sharing.residual <= BALANCED_WITHIN && sharing.most <= request.allowedShare * 1.005;
+
+/** The same pose with the chosen pushes acting. */
+function helped(statics: Statics, chosen: readonly { readonly push: SitePush; readonly newtons: number }[], times: number): Statics {
+  return prepareStatics(statics.body, statics.pose, {
+    outside: chosen.map(({ push, newtons }) => ({ segment: push.segment, at: push.at, force: [push.push[0] * newtons * times, push.push[1] * newtons * times, push.push[2] * newtons * times] as const })),
+    ...(statics.sharing === null ? {} : { sharingWeak: statics.sharing.weak }),
+  });
+}
+
+/** Over the joints that were asked too much, the part taken away; the largest. */
+function reliefShare(statics: Statics, without: Sharing, with_: Sharing, allowedShare: number): number {
+  let most = 0;
+  for (const joint of statics.joints) {
+    const effort = (sharing: Sharing): number => {
+      let sum = 0;
+      for (const i of joint.angles) if (sharing.allowed.counted[i] === 1) sum = joint.ball ? sum + (sharing.ratios[i] ?? 0) : Math.max(sum, sharing.ratios[i] ?? 0);
+      return sum;
+    };
+    const before = effort(without);
+    if (before <= allowedShare) continue;
+    most = Math.max(most, (before - effort(with_)) / before);
+  }
+  return Math.min(1, Math.max(0, most));
+}
