@@ -1,13 +1,19 @@
 import type { ContactSpecification, PoseSpecification, SurfaceSpecification } from "../../../mechanics/pose/specification.ts";
-import { ARM_PROPS, LONG_SEATED, LONG_SITTING, STRONG_HAND_ON_THIGH, WEAK_HAND_ON_THIGH } from "../../positions/sitting-poses.data.ts";
+import { ARM_PROPS, LONG_SEATED, LONG_SITTING, WEAK_HAND_ON_THIGH } from "../../positions/sitting-poses.data.ts";
 
 /** Key poses of long sitting. Angles: "judgement", adjusted until they closed. */
 
-/** Seat on a firm wedge: the pelvis tips forward more easily. */
+/** A low block for the strong hand: it gives the arm the length to lift the hip. */
+const HAND_BLOCK: SurfaceSpecification = { id: "block", kind: "block", height: { cm: 8 }, under: ["hand.strong"], depthCm: 20, widthCm: 25 };
+const HAND_ON_BLOCK: ContactSpecification = { patch: "hand.strong", on: "block", role: "both" };
+const ARM_ON_BLOCK = { ...ARM_PROPS, shoulderFlexion: -6, shoulderAbduction: 14, elbowFlexion: 12, pronation: 100, wristExtension: 76 } as const;
+
+/** Seat on a firm wedge, so that the pelvis tips forward more easily; the strong hand is on a block beside the hip. */
 export const SEAT_ON_WEDGE: PoseSpecification = {
   ...LONG_SITTING,
-  surfaces: [{ id: "wedge", kind: "wedge", height: { cm: 7 }, under: ["buttock.weak", "buttock.strong"], depthCm: 35, widthCm: 50 }],
-  bothDeg: { ...LONG_SITTING.bothDeg, hipFlexion: 76, kneeFlexion: 0, ankleDorsiflexion: -4, shoulderFlexion: 11, shoulderAbduction: 5, elbowFlexion: 57 },
+  surfaces: [{ id: "wedge", kind: "wedge", height: { cm: 5 }, under: ["buttock.weak", "buttock.strong"], depthCm: 35, widthCm: 50 }, { ...HAND_BLOCK, height: { cm: 10 } }],
+  bothDeg: { ...LONG_SITTING.bothDeg, hipFlexion: 79, kneeFlexion: 0, ankleDorsiflexion: -4, shoulderFlexion: 11, shoulderAbduction: 4, shoulderExternalRotation: -16, elbowFlexion: 56, wristExtension: 29 },
+  strongDeg: { ...ARM_ON_BLOCK, shoulderFlexion: -4 },
   contacts: [
     { patch: "buttock.weak", on: "wedge", role: "both" },
     { patch: "buttock.strong", on: "wedge", role: "both" },
@@ -16,7 +22,7 @@ export const SEAT_ON_WEDGE: PoseSpecification = {
     { patch: "calf.weak", on: "mat", role: "bears" },
     { patch: "calf.strong", on: "mat", role: "bears" },
     WEAK_HAND_ON_THIGH,
-    STRONG_HAND_ON_THIGH,
+    HAND_ON_BLOCK,
   ],
 };
 /** The strong hand is flat on the mat beside and behind the hip. */
@@ -48,11 +54,6 @@ export const REACHES_BEYOND_TO_WEAK: PoseSpecification = {
   strongDeg: { shoulderFlexion: 88, shoulderAbduction: -22, elbowFlexion: 8, pronation: 90 },
   contacts: [...LONG_SEATED, WEAK_HAND_ON_THIGH],
 };
-
-/** A low block for the strong hand: it gives the arm the length to lift the hip. */
-const HAND_BLOCK: SurfaceSpecification = { id: "block", kind: "block", height: { cm: 8 }, under: ["hand.strong"], depthCm: 20, widthCm: 25 };
-const HAND_ON_BLOCK: ContactSpecification = { patch: "hand.strong", on: "block", role: "both" };
-const ARM_ON_BLOCK = { ...ARM_PROPS, shoulderFlexion: -6, shoulderAbduction: 14, elbowFlexion: 12, pronation: 100, wristExtension: 76 } as const;
 
 /** Weight on the strong buttock, both still down, the strong hand on its block. */
 export const ROCKED_TO_STRONG: PoseSpecification = {

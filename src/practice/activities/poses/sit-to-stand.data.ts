@@ -56,11 +56,11 @@ export const LOW_SEAT_OFF: PoseSpecification = {
   bothDeg: { ...HIGH_SEAT_HANDS_ON_KNEES.bothDeg, hipFlexion: 128, kneeFlexion: 102, ankleDorsiflexion: 20, shoulderFlexion: 4, shoulderAbduction: 18, elbowFlexion: 116 },
   surfaces: [SEAT],
 };
-/** Middle seat, the strong foot half a foot's length ahead: the weak leg takes more. */
+/** The same seat, the strong foot a third of a foot's length ahead: the weak leg takes more. */
 export const STRONG_FOOT_AHEAD: PoseSpecification = {
-  ...MIDDLE_SEAT_OFF,
-  pelvis: { pitchDeg: 51 },
-  trunkDeg: { lumbarFlexion: 15, thoraxFlexion: 8, neckFlexion: -26 },
-  bothDeg: { ...MIDDLE_SEAT_OFF.bothDeg, hipFlexion: 128, kneeFlexion: 103, ankleDorsiflexion: 22, shoulderFlexion: 16, elbowFlexion: 104 },
-  strongDeg: { hipFlexion: 114, kneeFlexion: 80, ankleDorsiflexion: 4 },
+  ...LOW_SEAT_OFF,
+  pelvis: { pitchDeg: 49 },
+  trunkDeg: { lumbarFlexion: 16, thoraxFlexion: 9, neckFlexion: -28 },
+  bothDeg: { ...LOW_SEAT_OFF.bothDeg, hipFlexion: 131, kneeFlexion: 104, ankleDorsiflexion: 22, elbowFlexion: 118, shoulderFlexion: 7 },
+  strongDeg: { hipFlexion: 127, kneeFlexion: 92, ankleDorsiflexion: 11 },
 };

@@ -11,7 +11,7 @@ const STOP_SIGNS = [
 const NOT_AT_HOME = "Not at home: lying face down on the forearms needs trained hands at the weak shoulder.";
 
 /** Both forearms carry the chest: the blades learn to hold, and the weight to travel. */
-export const PRONE_ON_ELBOWS_HOLD_AND_SHIFT: Activity = {
+export const proneOnElbowsHoldAndShift: Activity = {
   id: "prone-on-elbows-hold-and-shift",
   name: "Prone on elbows, hold and shift",
   position: "prone-on-elbows",

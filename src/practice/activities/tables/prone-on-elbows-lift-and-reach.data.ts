@@ -11,7 +11,7 @@ const STOP_SIGNS = [
 const NOT_AT_HOME = "Not at home: while one arm is up the weak shoulder is held by trained hands.";
 
 /** One arm goes, the other stays: for opening doors and reaching with one hand while the other holds. */
-export const PRONE_ON_ELBOWS_LIFT_AND_REACH: Activity = {
+export const proneOnElbowsLiftAndReach: Activity = {
   id: "prone-on-elbows-lift-and-reach",
   name: "Prone on elbows, lift and reach",
   position: "prone-on-elbows",

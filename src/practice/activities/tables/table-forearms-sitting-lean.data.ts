@@ -9,7 +9,7 @@ const STOP_SIGNS = [
 ] as const;
 
 /** The forearms carry part of the trunk at a table: prone on elbows for those who do not go face down. */
-export const TABLE_FOREARMS_SITTING_LEAN: Activity = {
+export const tableForearmsSittingLean: Activity = {
   id: "table-forearms-sitting-lean",
   name: "Forearms on the table, sitting lean",
   position: "forearms-on-table-sitting",

@@ -11,7 +11,7 @@ const STOP_SIGNS = [
 const EQUIPMENT = ["table", "belt"] as const;
 
 /** Standing with the forearms on a high table: stance on the weak leg with two arms to catch the trunk. */
-export const TABLE_FOREARMS_STANDING_LEAN: Activity = {
+export const tableForearmsStandingLean: Activity = {
   id: "table-forearms-standing-lean",
   name: "Forearms on the table, standing lean",
   position: "forearms-on-table-standing",
