@@ -156,7 +156,7 @@ export const SHOULDERS_AHEAD_PELVIS_BACK: PoseSpecification = {
 /** The height of a mat from which the feet reach the floor. */
 export const MAT_EDGE = { id: "seat", kind: "edge", height: { of: "kneeHollow", plusCm: 0 }, under: ["buttock.weak", "buttock.strong"], depthCm: 90, widthCm: 200 } as const satisfies SurfaceSpecification;
 
-const LEGS_OVER_EDGE = { hipFlexion: 72, kneeFlexion: 84, ankleDorsiflexion: 0 } as const;
+const LEGS_OVER_EDGE = { hipFlexion: 72, hipAbduction: -8, kneeFlexion: 84, ankleDorsiflexion: 0 } as const;
 const WEAK_ARM_ACROSS = { girdleProtraction: 4, shoulderFlexion: 22, shoulderAbduction: -2, shoulderExternalRotation: -22, elbowFlexion: 42, pronation: 90 } as const;
 
 /** Legs over the edge, trunk low over the strong forearm. */
@@ -172,6 +172,7 @@ export const STRONG_FOREARM_PROP_LOW: PoseSpecification = {
     { patch: "hipSide.strong", on: "seat", role: "both" },
     { patch: "buttock.strong", on: "seat", role: "bears" },
     { patch: "thighBack.strong", on: "seat", role: "bears" },
+    { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
     { patch: "wrist.weak", on: { body: "belly" }, role: "both", effort: "rest" },
   ],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak"],
@@ -192,6 +193,7 @@ export const STRONG_FOREARM_PROP: PoseSpecification = {
     { patch: "thighBack.strong", on: "seat", role: "both" },
     { patch: "buttock.weak", on: "seat", role: "bears" },
     { patch: "thighBack.weak", on: "seat", role: "bears" },
+    { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
     { patch: "wrist.weak", on: { body: "thighFront.weak" }, role: "both", effort: "rest" },
   ],
 };
@@ -199,16 +201,16 @@ export const STRONG_FOREARM_PROP: PoseSpecification = {
 /** Up on the straight strong arm, both feet on the floor. */
 export const STRONG_HAND_PROP: PoseSpecification = {
   ...STRONG_FOREARM_PROP,
-  pelvis: { pitchDeg: -4, rollToStrongDeg: 10 },
-  trunkDeg: { lumbarFlexion: 10, thoraxFlexion: 6, lumbarSideBend: -6, thoraxSideBend: -2, neckSideBend: 8, neckFlexion: 4 },
-  weakDeg: { ...WEAK_ARM_ACROSS, shoulderFlexion: 19, elbowFlexion: 36, hipFlexion: 80, kneeFlexion: 88, ankleDorsiflexion: 0 },
-  strongDeg: { shoulderFlexion: 6, shoulderAbduction: 34, shoulderExternalRotation: 10, elbowFlexion: 12, pronation: 150, wristExtension: 60, hipFlexion: 82, kneeFlexion: 88, ankleDorsiflexion: 0 },
+  pelvis: { pitchDeg: -4, rollToStrongDeg: 1 },
+  trunkDeg: { lumbarFlexion: 10, thoraxFlexion: 6, lumbarSideBend: -8, thoraxSideBend: -7, neckSideBend: 14, neckFlexion: 4 },
+  weakDeg: { ...WEAK_ARM_ACROSS, shoulderFlexion: 19, elbowFlexion: 33, hipFlexion: 80, hipExternalRotation: 1, kneeFlexion: 85, ankleDorsiflexion: 0 },
+  strongDeg: { shoulderFlexion: 13, shoulderAbduction: 34, shoulderExternalRotation: 10, elbowFlexion: 20, pronation: 150, wristExtension: 60, hipFlexion: 82, kneeFlexion: 85, ankleDorsiflexion: 0 },
   contacts: [
     { patch: "hand.strong", on: "seat", role: "both" },
     { patch: "buttock.strong", on: "seat", role: "both" },
-    { patch: "thighBack.strong", on: "seat", role: "both" },
+    { patch: "thighBack.strong", on: "seat", role: "bears" },
     { patch: "buttock.weak", on: "seat", role: "both" },
-    { patch: "thighBack.weak", on: "seat", role: "both" },
+    { patch: "thighBack.weak", on: "seat", role: "bears" },
     { patch: "foot.weak", on: "floor", role: "both" },
     { patch: "foot.strong", on: "floor", role: "both" },
     { patch: "wrist.weak", on: { body: "thighFront.weak" }, role: "both", effort: "rest" },
