@@ -12,7 +12,7 @@ const STOPS = ["the weak knee gives twice", "dizzy or short of breath", "the wea
 const STEP_HOME = "The weak leg is alone for a moment: in the bars with a trained hand only.";
 
 /** The strong foot steps while the weak leg carries. Common practice. */
-export const BARS_STRONG_STEP = {
+export const barsStrongStep = {
   id: "bars-strong-step",
   name: "Strong foot steps",
   position: "standing-in-bars",

@@ -12,7 +12,7 @@ const STOPS = ["the weak knee gives or snaps back twice", "grey, sweating or diz
 const BARS_HOME = "Standing exercise belongs in the bars with a seat behind until two show-backs are passed.";
 
 /** Standing on the weak leg in the bars. Common practice; a seat stands close behind all the time. */
-export const BARS_WEAK_STANCE = {
+export const barsWeakStance = {
   id: "bars-weak-stance",
   name: "Stand over the weak leg",
   position: "standing-in-bars",

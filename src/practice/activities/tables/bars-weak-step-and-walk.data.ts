@@ -12,7 +12,7 @@ const STOPS = ["the weak foot catches twice", "the knee gives", "breathless: can
 const WALK_HOME = "Walking is not on the home sheet until the therapist has walked it with the family.";
 
 /** The weak foot steps, then walking in the taught order: hand, weak, strong. Common practice. */
-export const BARS_WEAK_STEP_AND_WALK = {
+export const barsWeakStepAndWalk = {
   id: "bars-weak-step-and-walk",
   name: "Weak foot steps, then walks",
   position: "walking-in-bars",

@@ -11,7 +11,7 @@ const STOPS = ["the weak hip folds twice", "knee pain", "dizzy on coming up"];
 const RISE_HOME = "Getting up from the floor is shown to the family first and never tried alone.";
 
 /** Half kneeling with the strong foot in front: the way up from the floor. Common practice. */
-export const HALF_KNEEL_STRONG_FORWARD_RISE = {
+export const halfKneelStrongForwardRise = {
   id: "half-kneel-strong-forward-rise",
   name: "Half kneel, strong foot in front",
   position: "half-kneeling-strong-forward",

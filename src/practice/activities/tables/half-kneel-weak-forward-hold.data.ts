@@ -11,7 +11,7 @@ const STOPS = ["knee pain", "the weak foot slides or turns over", "a fall to the
 const HALF_KNEEL_HOME = "One slip goes straight to the weak side; only with trained hands.";
 
 /** Half kneeling with the weak foot in front: a holding task, strong knee down. Common practice. */
-export const HALF_KNEEL_WEAK_FORWARD_HOLD = {
+export const halfKneelWeakForwardHold = {
   id: "half-kneel-weak-forward-hold",
   name: "Half kneel, weak foot in front",
   position: "half-kneeling-weak-forward",

@@ -11,7 +11,7 @@ const STOPS = ["the weak arm shakes or folds", "the low back hurts", "the lifted
 const TRAINED_HANDS = "Three points on the mat leave no room for an untrained helper.";
 
 /** Lifting a limb on hands and knees. Common practice; skipped for an arm at grades 1 to 2. */
-export const HANDS_AND_KNEES_LIFT = {
+export const handsAndKneesLift = {
   id: "hands-and-knees-lift",
   name: "Lift a limb on hands and knees",
   position: "hands-and-knees",

@@ -12,7 +12,7 @@ const STOPS = ["the weak elbow folds twice", "wrist or shoulder pain", "the brea
 const HANDS_HOME = "It needs a trained hand at the weak elbow and a way down that two people know.";
 
 /** Rocking on hands and knees. Common practice throughout; facts 14 and 15 of the trade decide the order. */
-export const HANDS_AND_KNEES_ROCK = {
+export const handsAndKneesRock = {
   id: "hands-and-knees-rock",
   name: "Rock on hands and knees",
   position: "hands-and-knees",

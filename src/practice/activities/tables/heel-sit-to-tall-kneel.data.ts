@@ -12,7 +12,7 @@ const STOPS = ["knee pain", "drops onto the heels twice", "the weak foot cramps"
 const KNEES_HOME = "Rising on the knees without trained hands ends in a drop onto the weak foot.";
 
 /** From the heels up to kneeling upright. Common practice. */
-export const HEEL_SIT_TO_TALL_KNEEL = {
+export const heelSitToTallKneel = {
   id: "heel-sit-to-tall-kneel",
   name: "Rise on the knees",
   position: "tall-kneeling",

@@ -13,7 +13,7 @@ const STOPS = ["the hips fold twice", "knee pain or cramp", "grey, dizzy or sile
 const KNEELING_HOME = "Kneeling down and getting up again needs two trained hands.";
 
 /** Kneeling upright at a bench: hold, then shift. Common practice; the collapse to expect is hips folding. */
-export const TALL_KNEEL_BENCH_HOLD_AND_SHIFT = {
+export const tallKneelBenchHoldAndShift = {
   id: "tall-kneel-bench-hold-and-shift",
   name: "Kneel upright at a bench",
   position: "tall-kneeling-at-bench",

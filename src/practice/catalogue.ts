@@ -1,0 +1,135 @@
+import type { Activity } from "./activities/activity.ts";
+import type { Position } from "./positions/position.ts";
+import type { Transition } from "./transitions/transition.ts";
+
+import { bridge } from "./activities/tables/bridge.data.ts";
+import { kneesTogetherRoll } from "./activities/tables/knees-together-roll.data.ts";
+import { heelSlideWeak } from "./activities/tables/heel-slide-weak.data.ts";
+import { armRaiseSelfAssisted } from "./activities/tables/arm-raise-self-assisted.data.ts";
+import { rollToStrongSide } from "./activities/tables/roll-to-strong-side.data.ts";
+import { rollToWeakSide } from "./activities/tables/roll-to-weak-side.data.ts";
+import { sideLyingToSitOverStrong } from "./activities/tables/side-lying-to-sit-over-strong.data.ts";
+import { hipAbductionSideLying } from "./activities/tables/hip-abduction-side-lying.data.ts";
+import { trunkCounterRotationSideLying } from "./activities/tables/trunk-counter-rotation-side-lying.data.ts";
+import { weakArmForwardSideLying } from "./activities/tables/weak-arm-forward-side-lying.data.ts";
+
+import { supine } from "./positions/tables/supine.data.ts";
+import { hookLying } from "./positions/tables/hook-lying.data.ts";
+import { sideLyingOnWeakSide } from "./positions/tables/side-lying-on-weak-side.data.ts";
+import { sideLyingOnStrongSide } from "./positions/tables/side-lying-on-strong-side.data.ts";
+
+import { supineToHookLying } from "./transitions/tables/supine-to-hook-lying.data.ts";
+import { hookLyingToSupine } from "./transitions/tables/hook-lying-to-supine.data.ts";
+import { rollOntoStrongSide } from "./transitions/tables/roll-onto-strong-side.data.ts";
+import { rollOntoWeakSide } from "./transitions/tables/roll-onto-weak-side.data.ts";
+import { rollBackFromStrongSide } from "./transitions/tables/roll-back-from-strong-side.data.ts";
+import { rollBackFromWeakSide } from "./transitions/tables/roll-back-from-weak-side.data.ts";
+import { sideLyingToShortSitting } from "./transitions/tables/side-lying-to-short-sitting.data.ts";
+import { shortSittingToSideLying } from "./transitions/tables/short-sitting-to-side-lying.data.ts";
+import { sideLyingToProne } from "./transitions/tables/side-lying-to-prone.data.ts";
+import { proneToSideLying } from "./transitions/tables/prone-to-side-lying.data.ts";
+import { sideLyingToLongSitting } from "./transitions/tables/side-lying-to-long-sitting.data.ts";
+import { longSittingToSideLying } from "./transitions/tables/long-sitting-to-side-lying.data.ts";
+
+import { handsAndKneesRock } from "./activities/tables/hands-and-knees-rock.data.ts";
+import { handsAndKneesLift } from "./activities/tables/hands-and-knees-lift.data.ts";
+import { tallKneelBenchHoldAndShift } from "./activities/tables/tall-kneel-bench-hold-and-shift.data.ts";
+import { heelSitToTallKneel } from "./activities/tables/heel-sit-to-tall-kneel.data.ts";
+import { halfKneelWeakForwardHold } from "./activities/tables/half-kneel-weak-forward-hold.data.ts";
+import { halfKneelStrongForwardRise } from "./activities/tables/half-kneel-strong-forward-rise.data.ts";
+import { barsWeakStance } from "./activities/tables/bars-weak-stance.data.ts";
+import { barsStrongStep } from "./activities/tables/bars-strong-step.data.ts";
+import { barsWeakStepAndWalk } from "./activities/tables/bars-weak-step-and-walk.data.ts";
+import { handsAndKnees } from "./positions/tables/hands-and-knees.data.ts";
+import { tallKneeling } from "./positions/tables/tall-kneeling.data.ts";
+import { tallKneelingAtBench } from "./positions/tables/tall-kneeling-at-bench.data.ts";
+import { halfKneelingWeakForward } from "./positions/tables/half-kneeling-weak-forward.data.ts";
+import { halfKneelingStrongForward } from "./positions/tables/half-kneeling-strong-forward.data.ts";
+import { standingInBars } from "./positions/tables/standing-in-bars.data.ts";
+import { walkingInBars } from "./positions/tables/walking-in-bars.data.ts";
+import { benchToHalfKneelingStrongForward } from "./transitions/tables/bench-to-half-kneeling-strong-forward.data.ts";
+import { benchToHalfKneelingWeakForward } from "./transitions/tables/bench-to-half-kneeling-weak-forward.data.ts";
+import { halfKneelingStrongForwardToBench } from "./transitions/tables/half-kneeling-strong-forward-to-bench.data.ts";
+import { halfKneelingStrongForwardToStandingInBars } from "./transitions/tables/half-kneeling-strong-forward-to-standing-in-bars.data.ts";
+import { halfKneelingWeakForwardToBench } from "./transitions/tables/half-kneeling-weak-forward-to-bench.data.ts";
+import { handsAndKneesToSideLying } from "./transitions/tables/hands-and-knees-to-side-lying.data.ts";
+import { handsAndKneesToTallKneelingAtBench } from "./transitions/tables/hands-and-knees-to-tall-kneeling-at-bench.data.ts";
+import { longSittingToHandsAndKnees } from "./transitions/tables/long-sitting-to-hands-and-knees.data.ts";
+import { shortSittingToStandingInBars } from "./transitions/tables/short-sitting-to-standing-in-bars.data.ts";
+import { sideLyingToHandsAndKnees } from "./transitions/tables/side-lying-to-hands-and-knees.data.ts";
+import { standingInBarsToShortSitting } from "./transitions/tables/standing-in-bars-to-short-sitting.data.ts";
+import { standingInBarsToWalkingInBars } from "./transitions/tables/standing-in-bars-to-walking-in-bars.data.ts";
+import { tallKneelingAtBenchToSideLying } from "./transitions/tables/tall-kneeling-at-bench-to-side-lying.data.ts";
+import { tallKneelingAtBenchToTallKneeling } from "./transitions/tables/tall-kneeling-at-bench-to-tall-kneeling.data.ts";
+import { tallKneelingToTallKneelingAtBench } from "./transitions/tables/tall-kneeling-to-tall-kneeling-at-bench.data.ts";
+import { walkingInBarsToStandingInBars } from "./transitions/tables/walking-in-bars-to-standing-in-bars.data.ts";
+
+/** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
+export const ACTIVITIES: readonly Activity[] = [
+  bridge,
+  kneesTogetherRoll,
+  heelSlideWeak,
+  armRaiseSelfAssisted,
+  rollToStrongSide,
+  rollToWeakSide,
+  sideLyingToSitOverStrong,
+  hipAbductionSideLying,
+  trunkCounterRotationSideLying,
+  weakArmForwardSideLying,
+  handsAndKneesRock,
+  handsAndKneesLift,
+  tallKneelBenchHoldAndShift,
+  heelSitToTallKneel,
+  halfKneelWeakForwardHold,
+  halfKneelStrongForwardRise,
+  barsWeakStance,
+  barsStrongStep,
+  barsWeakStepAndWalk,
+];
+
+/** Every position that has its row. */
+export const POSITIONS: readonly Position[] = [
+  supine,
+  hookLying,
+  sideLyingOnWeakSide,
+  sideLyingOnStrongSide,
+  handsAndKnees,
+  tallKneeling,
+  tallKneelingAtBench,
+  halfKneelingWeakForward,
+  halfKneelingStrongForward,
+  standingInBars,
+  walkingInBars,
+];
+
+/** Every way from one position to another. */
+export const TRANSITIONS: readonly Transition[] = [
+  supineToHookLying,
+  hookLyingToSupine,
+  rollOntoStrongSide,
+  rollOntoWeakSide,
+  rollBackFromStrongSide,
+  rollBackFromWeakSide,
+  sideLyingToShortSitting,
+  shortSittingToSideLying,
+  sideLyingToProne,
+  proneToSideLying,
+  sideLyingToLongSitting,
+  longSittingToSideLying,
+  benchToHalfKneelingStrongForward,
+  benchToHalfKneelingWeakForward,
+  halfKneelingStrongForwardToBench,
+  halfKneelingStrongForwardToStandingInBars,
+  halfKneelingWeakForwardToBench,
+  handsAndKneesToSideLying,
+  handsAndKneesToTallKneelingAtBench,
+  longSittingToHandsAndKnees,
+  shortSittingToStandingInBars,
+  sideLyingToHandsAndKnees,
+  standingInBarsToShortSitting,
+  standingInBarsToWalkingInBars,
+  tallKneelingAtBenchToSideLying,
+  tallKneelingAtBenchToTallKneeling,
+  tallKneelingToTallKneelingAtBench,
+  walkingInBarsToStandingInBars,
+];
