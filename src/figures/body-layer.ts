@@ -1,4 +1,4 @@
-import type { Vector } from "../quantity/vectors.ts";
+import { add, cross, scale, subtract, unit, type Vector } from "../quantity/vectors.ts";
 import type { DepthBuffer, Solid } from "./picture/buffer.ts";
 import { paint } from "./picture/buffer.ts";
 import { type Frame, project } from "./picture/camera.ts";
@@ -10,7 +10,7 @@ import { straightEdges } from "./picture/straight.ts";
 import { ink as style, type Theme } from "./picture/theme.ts";
 import { type FaceStroke } from "./skin/head.ts";
 import { type SurfaceKind, TONES, type Tone } from "./skin/kinds.ts";
-import type { Thing } from "./props/solid.ts";
+import type { Thing, Tube } from "./props/solid.ts";
 
 /** Everything solid in the picture. */
 export interface Scene {
@@ -57,13 +57,12 @@ export function drawBodyLayer(scene: Scene, frame: Frame, theme: Theme, mirrored
     const d = areas.get(tone);
     return d === undefined ? "" : `<path fill-rule="evenodd" ${style(theme, { fill: tone, stroke: tone, width: 0.7 })} d="${d}"/>`;
   };
-  const lines = traceLines(buffer, kinds, pen);
+  const lines = traceLines(buffer, kinds, camera.zoom, pen);
   const path = (d: string, width: number, stroke: "line" | "hatch" = "line"): string => (d === "" ? "" : `<path ${style(theme, { stroke, width })} d="${d}"/>`);
   const ground = scene.ground.length < 3 ? "" : `<path ${style(theme, { fill: "mat", stroke: "matEdge", width: 0.8 })} d="${pen.polyline(scene.ground.map((at) => project(camera, at)).map(([x, y]) => [x, y] as const), true)}"/>`;
   const things =
     THING_TONES.map(area).join("") +
-    path(straightEdges(buffer, camera, scene.things.flatMap((thing) => thing.edges), pen), 1.1) +
-    path(thingOutlines(buffer, kinds, pen), 1.1);
+    path(straightEdges(buffer, camera, scene.things.flatMap((thing) => [...thing.edges, ...tubeEdges(thing.tubes, camera.forward)]), pen, 25), 1.1);
   const people =
     TONES.filter((tone) => !THING_TONES.includes(tone)).map(area).join("") +
     path(traceHatch(buffer, kinds, mirrored ? hatchAngle : hatchAngle, pen), 0.6, "hatch") +
@@ -76,12 +75,14 @@ export function drawBodyLayer(scene: Scene, frame: Frame, theme: Theme, mirrored
 
 const group = (inner: string): string => `<g stroke-linecap="round" stroke-linejoin="round">${inner}</g>`;
 
-/** Round things have no straight edges: their outline against the background is traced. */
-function thingOutlines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], pen: Ink): string {
-  if (!buffer.kinds.some((kind) => kinds[kind]?.tone === "bar")) return "";
-  const asPerson = kinds.map((kind): SurfaceKind | null => (kind === null ? null : { ...kind, owner: kind.tone === "bar" ? "person" : "thing", tone: "bar" }));
-  const onlyThings = Uint8Array.from(buffer.kinds, (kind) => (kinds[kind]?.owner === "thing" ? kind : 0));
-  return traceLines({ ...buffer, kinds: onlyThings }, asPerson, pen).outline;
+/** The two outlines of a round bar as this eye sees them. */
+function tubeEdges(tubes: readonly Tube[], forward: Vector): (readonly [Vector, Vector])[] {
+  return tubes.flatMap(({ from, to, radius }) => {
+    const side = scale(unit(cross(subtract(to, from), forward)), radius);
+    const ends = [from, to].map((end): readonly [Vector, Vector] => [add(end, side), subtract(end, side)]);
+    const [a, b] = ends;
+    return a === undefined || b === undefined ? [] : [[a[0], b[0]] as const, [a[1], b[1]] as const, a, b];
+  });
 }
 
 /** Strokes of the face where the picture shows the head there. */

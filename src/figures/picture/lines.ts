@@ -2,6 +2,7 @@ import type { SurfaceKind } from "../skin/kinds.ts";
 import type { DepthBuffer } from "./buffer.ts";
 import { fitCubics, smoothLine } from "./curves.ts";
 import type { Ink } from "./ink.ts";
+import { apartTable } from "./neighbours.ts";
 
 /** The lines of a picture as path text, by weight. */
 export interface LineLayers {
@@ -14,20 +15,27 @@ const OUTLINE = 1;
 const FOLD = 2;
 const FOLD_WEAK = 3;
 const HEM = 4;
+/** Limbs that do not meet at a joint: always a line. */
+const APART = 5;
 /** A depth step inside one figure above `starts` begins a line, above `continues` carries it on [mm]. */
 const STARTS = 20;
 const CONTINUES = 8;
 /** A hand lying on the other person's skin within this gap is drawn with the thinner line [mm]. */
 const TOUCHING = 12;
 const SHORTEST_FOLD = 9;
-const SHORTEST_HEM = 5;
+const SHORTEST_HEM = 9;
+/** A valley between two limbs sharper than this is a line, whatever the step [rad]. */
+const VALLEY = 1.15;
+/** Folds that run this close beside an outline are swallowed by it [samples]. */
+const BESIDE = 2;
 
 /** Traces the edges between samples where the picture changes from one thing to another or steps back in depth. */
-export function traceLines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], ink: Ink): LineLayers {
-  const edges = classify(buffer, kinds);
-  const outline = chainEdges(buffer, edges, (value) => value === OUTLINE, 3, null, ink);
-  const fold = chainEdges(buffer, edges, (value) => value === FOLD || value === FOLD_WEAK, SHORTEST_FOLD, FOLD, ink);
-  const hem = chainEdges(buffer, edges, (value) => value === HEM, SHORTEST_HEM, null, ink);
+export function traceLines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], zoom: number, ink: Ink): LineLayers {
+  const edges = classify(buffer, kinds, zoom);
+  const outline = chainEdges(buffer, edges, (value) => value === OUTLINE, 3, false, ink);
+  dropBesideOutlines(edges);
+  const fold = chainEdges(buffer, edges, (value) => value === FOLD || value === FOLD_WEAK || value === APART, SHORTEST_FOLD, true, ink);
+  const hem = chainEdges(buffer, edges, (value) => value === HEM, SHORTEST_HEM, false, ink);
   return { outline, fold, hem };
 }
 
@@ -41,7 +49,7 @@ interface Edges {
   readonly levelFront: Uint8Array;
 }
 
-function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[]): Edges {
+function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], zoom: number): Edges {
   const { columns, rows, depth } = buffer;
   const stride = columns + 1;
   const size = stride * (rows + 1);
@@ -54,6 +62,8 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[]): 
   const quiet = Float64Array.from(kinds, (kind) => kind?.quiet ?? 1);
   const hand = Uint8Array.from(kinds, (kind) => (kind?.hand === true ? 1 : 0));
   const map = buffer.kinds;
+  const apart = apartTable(kinds);
+  const sampleSize = 1000 / (zoom * buffer.density);
   const judge = (a: number, b: number, beforeA: number, afterB: number): number => {
     const ka = map[a] ?? 0;
     const kb = map[b] ?? 0;
@@ -69,12 +79,21 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[]): 
     if (oa === 0 || oa === 3) return 0;
     const pa = part[ka];
     const pb = part[kb];
-    const slopeA = beforeA >= 0 && part[map[beforeA] ?? 0] === pa ? Math.abs(da - (depth[beforeA] ?? 0)) : 0;
-    const slopeB = afterB >= 0 && part[map[afterB] ?? 0] === pb ? Math.abs(db - (depth[afterB] ?? 0)) : 0;
+    if (apart[ka * kinds.length + kb] === 1) return APART;
+    const hasA = beforeA >= 0 && part[map[beforeA] ?? 0] === pa;
+    const hasB = afterB >= 0 && part[map[afterB] ?? 0] === pb;
+    const ownA = hasA ? Math.abs(da - (depth[beforeA] ?? 0)) : 0;
+    const ownB = hasB ? Math.abs(db - (depth[afterB] ?? 0)) : 0;
+    // Where a part ends, its slope is taken to go on as on the other side of this edge.
+    const slopeA = hasA ? ownA : ownB;
+    const slopeB = hasB ? ownB : ownA;
     const gap = Math.abs(da - db) - Math.min(slopeA, slopeB) - Math.min(30, 0.3 * Math.max(slopeA, slopeB));
     const loud = pa === pb || (quiet[ka] ?? 1) > 1 || (quiet[kb] ?? 1) > 1 ? Math.min(quiet[ka] ?? 1, quiet[kb] ?? 1) : 1;
     if (gap > STARTS * loud) return FOLD;
     if (gap > CONTINUES * loud) return FOLD_WEAK;
+    if (pa !== pb && hasA && hasB && da > (depth[beforeA] ?? 0) && db > (depth[afterB] ?? 0)) {
+      if (Math.atan(slopeA / sampleSize) + Math.atan(slopeB / sampleSize) > VALLEY) return FOLD;
+    }
     if (tone[ka] !== tone[kb]) return HEM;
     if ((hand[ka] ?? 0) === 1 && (hand[kb] ?? 0) === 1 && pa !== pb && gap > 1.2) return FOLD;
     return 0;
@@ -101,13 +120,56 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[]): 
       }
     }
   }
+  thinFolds(edges, depth, columns);
   // From kinds to parts, so that a line runs on across a hem.
   for (const front of [edges.uprightFront, edges.levelFront]) for (let i = 0; i < front.length; i++) if (front[i] !== 0) front[i] = part[front[i] ?? 0] ?? 0;
   return edges;
 }
 
+/** Of two fold edges side by side the one with the larger step stays, so that a line has one trace to follow. */
+function thinFolds(edges: Edges, depth: Float32Array, columns: number): void {
+  const { stride, upright, level } = edges;
+  const isFold = (value: number): boolean => value === FOLD || value === FOLD_WEAK;
+  for (let at = 1; at < upright.length - stride; at++) {
+    const row = Math.floor(at / stride);
+    const sample = at - row;
+    if ((upright[at] ?? 0) !== 0 && (upright[at - 1] ?? 0) !== 0) {
+      const here = Math.abs((depth[sample] ?? 0) - (depth[sample - 1] ?? 0));
+      const before = Math.abs((depth[sample - 1] ?? 0) - (depth[sample - 2] ?? 0));
+      const weaker = here > before ? at - 1 : at;
+      if (isFold(upright[weaker] ?? 0)) upright[weaker] = 0;
+      else if (isFold(upright[weaker === at ? at - 1 : at] ?? 0)) upright[weaker === at ? at - 1 : at] = 0;
+    }
+    if (at >= stride && (level[at] ?? 0) !== 0 && (level[at - stride] ?? 0) !== 0) {
+      const here = Math.abs((depth[sample] ?? 0) - (depth[sample - columns] ?? 0));
+      const before = Math.abs((depth[sample - columns] ?? 0) - (depth[sample - 2 * columns] ?? 0));
+      const weaker = here > before ? at - stride : at;
+      if (isFold(level[weaker] ?? 0)) level[weaker] = 0;
+      else if (isFold(level[weaker === at ? at - stride : at] ?? 0)) level[weaker === at ? at - stride : at] = 0;
+    }
+  }
+}
+
+/** Weak folds right beside an outline would only thicken it. */
+function dropBesideOutlines(edges: Edges): void {
+  const { stride, upright, level } = edges;
+  const near = new Uint8Array(upright.length);
+  for (let i = 0; i < upright.length; i++) {
+    if (upright[i] !== OUTLINE && level[i] !== OUTLINE) continue;
+    for (let r = -BESIDE; r <= BESIDE; r++) {
+      const from = Math.max(0, i + r * stride - BESIDE);
+      near.fill(1, from, Math.max(from, i + r * stride + BESIDE + 1));
+    }
+  }
+  for (const field of [upright, level]) {
+    for (let i = 0; i < field.length; i++) {
+      if ((field[i] === FOLD || field[i] === FOLD_WEAK) && near[i] === 1) field[i] = FOLD_WEAK;
+    }
+  }
+}
+
 /** Links edges to lines, each following its front part as long as it can. */
-function chainEdges(buffer: DepthBuffer, edges: Edges, wanted: (value: number) => boolean, shortest: number, needs: number | null, ink: Ink): string {
+function chainEdges(buffer: DepthBuffer, edges: Edges, wanted: (value: number) => boolean, shortest: number, sure: boolean, ink: Ink): string {
   const { stride, upright, level, uprightFront, levelFront } = edges;
   const size = upright.length;
   const open = new Uint8Array(2 * size);
@@ -156,7 +218,7 @@ function chainEdges(buffer: DepthBuffer, edges: Edges, wanted: (value: number) =
     const backward = walk(first, front, isUpright ? 0 : 2);
     const chain = [...backward.reverse(), start, ...forward];
     if (chain.length < shortest) continue;
-    if (needs !== null && chain.filter((edge) => (edge < size ? upright[edge] : level[edge - size]) === needs).length < 3) continue;
+    if (sure && chain.filter((edge) => ((edge < size ? upright[edge] : level[edge - size]) ?? 0) !== FOLD_WEAK).length < 3) continue;
     const line = new Float64Array(2 * chain.length);
     chain.forEach((edge, i) => {
       const at = edge < size ? edge : edge - size;

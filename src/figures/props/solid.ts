@@ -6,6 +6,14 @@ export interface Thing {
   readonly solid: Omit<Solid, "kindOffset">;
   /** Straight edges to be drawn where they can be seen. */
   readonly edges: readonly (readonly [Vector, Vector])[];
+  /** Round bars: their two outlines depend on the eye. */
+  readonly tubes: readonly Tube[];
+}
+
+export interface Tube {
+  readonly from: Vector;
+  readonly to: Vector;
+  readonly radius: number;
 }
 
 /** Surface kinds of things, in the order the picture numbers them. */
@@ -18,12 +26,14 @@ interface Growing {
   triangles: number[];
   kinds: number[];
   edges: [Vector, Vector][];
+  tubes: Tube[];
 }
 
-const empty = (): Growing => ({ points: [], triangles: [], kinds: [], edges: [] });
+const empty = (): Growing => ({ points: [], triangles: [], kinds: [], edges: [], tubes: [] });
 const finish = (g: Growing): Thing => ({
   solid: { points: Float64Array.from(g.points), triangles: Uint16Array.from(g.triangles), triangleKinds: Uint8Array.from(g.kinds) },
   edges: g.edges,
+  tubes: g.tubes,
 });
 
 export interface Block {
@@ -89,6 +99,7 @@ export function makeRoll(centre: Vector, half: number, radius: number): Thing {
 }
 
 function addTube(g: Growing, from: Vector, to: Vector, radius: number, sides = 8, kind = BAR, endKind = BAR): void {
+  g.tubes.push({ from, to, radius });
   const along: Vector = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
   const length = Math.hypot(...along);
   const d: Vector = [along[0] / length, along[1] / length, along[2] / length];
