@@ -11,12 +11,15 @@ export const SITTING_TABLE: SurfaceSpecification = { id: "table", kind: "table",
 /** A table or raised plinth to lean the forearms on in standing. */
 export const STANDING_TABLE: SurfaceSpecification = { id: "table", kind: "table", height: { of: "elbowStanding", times: 0.86 }, under: ["forearm.weak", "forearm.strong"], depthCm: 70, widthCm: 120 };
 
-export const SEATED: readonly ContactSpecification[] = [
+export const WEAK_HIP_ON_SEAT: readonly ContactSpecification[] = [
   { patch: "buttock.weak", on: "seat", role: "both" },
-  { patch: "buttock.strong", on: "seat", role: "both" },
   { patch: "thighBack.weak", on: "seat", role: "bears" },
+];
+export const STRONG_HIP_ON_SEAT: readonly ContactSpecification[] = [
+  { patch: "buttock.strong", on: "seat", role: "both" },
   { patch: "thighBack.strong", on: "seat", role: "bears" },
 ];
+export const SEATED: readonly ContactSpecification[] = [...WEAK_HIP_ON_SEAT, ...STRONG_HIP_ON_SEAT];
 export const FEET_ON_FLOOR: readonly ContactSpecification[] = [
   { patch: "foot.weak", on: "floor", role: "both" },
   { patch: "foot.strong", on: "floor", role: "both" },
@@ -70,16 +73,21 @@ export const FOREARMS_ON_TABLE_STANDING: PoseSpecification = {
 
 export const LEG_LONG = { hipFlexion: 84, hipAbduction: 8, hipExternalRotation: 4, kneeFlexion: 0, ankleDorsiflexion: 6 } as const satisfies LimbAngles;
 /** Long sitting on the mat; the legs may carry where they touch. */
-export const LONG_SEATED: readonly ContactSpecification[] = [
+export const WEAK_HIP_ON_MAT: readonly ContactSpecification[] = [
   { patch: "buttock.weak", on: "mat", role: "both" },
+  { patch: "thighBack.weak", on: "mat", role: "bears" },
+];
+export const STRONG_HIP_ON_MAT: readonly ContactSpecification[] = [
   { patch: "buttock.strong", on: "mat", role: "both" },
+  { patch: "thighBack.strong", on: "mat", role: "bears" },
+];
+export const LEGS_LONG_ON_MAT: readonly ContactSpecification[] = [
   { patch: "calf.weak", on: "mat", role: "both" },
   { patch: "calf.strong", on: "mat", role: "both" },
-  { patch: "thighBack.weak", on: "mat", role: "bears" },
-  { patch: "thighBack.strong", on: "mat", role: "bears" },
   { patch: "heel.weak", on: "mat", role: "bears" },
   { patch: "heel.strong", on: "mat", role: "bears" },
 ];
+export const LONG_SEATED: readonly ContactSpecification[] = [...WEAK_HIP_ON_MAT, ...STRONG_HIP_ON_MAT, ...LEGS_LONG_ON_MAT];
 /** Long sitting: legs long and a little apart, the back as long as the hamstrings allow, hands on the thighs. */
 export const LONG_SITTING: PoseSpecification = {
   pelvis: { pitchDeg: -8 },

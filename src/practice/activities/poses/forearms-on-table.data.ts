@@ -1,5 +1,5 @@
 import type { PoseSpecification } from "../../../mechanics/pose/specification.ts";
-import { FEET_ON_FLOOR, FOREARMS_ON_TABLE_SITTING, FOREARMS_ON_TABLE_STANDING, SEAT, SEATED, SITTING_TABLE, STANDING_TABLE } from "../../positions/sitting-poses.data.ts";
+import { FEET_ON_FLOOR, FOREARMS_ON_TABLE, FOREARMS_ON_TABLE_SITTING, FOREARMS_ON_TABLE_STANDING, SEAT, SEATED, SITTING_TABLE, STANDING_TABLE } from "../../positions/sitting-poses.data.ts";
 
 /** Key poses of the leans on the forearms at a table. Angles: "judgement", adjusted until they closed. */
 
@@ -43,6 +43,6 @@ export const STANDING_STRONG_FOREARM_LIGHT: PoseSpecification = {
 export const STANDING_STRONG_HEEL_UP: PoseSpecification = {
   ...FOREARMS_ON_TABLE_STANDING,
   strongDeg: { hipFlexion: 56, hipAbduction: 5, kneeFlexion: 40, ankleDorsiflexion: -8, toeExtension: 25 },
-  contacts: [{ patch: "foot.weak", on: "floor", role: "both" }, { patch: "forefoot.strong", on: "floor", role: "both", effort: "rest" }, ...FOREARMS_ON_TABLE_STANDING.contacts.slice(2)],
+  contacts: [{ patch: "foot.weak", on: "floor", role: "both" }, { patch: "forefoot.strong", on: "floor", role: "both", effort: "rest" }, ...FOREARMS_ON_TABLE],
   shift: { toWeakCm: 5 },
 };

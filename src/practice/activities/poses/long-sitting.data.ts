@@ -1,5 +1,5 @@
 import type { ContactSpecification, PoseSpecification, SurfaceSpecification } from "../../../mechanics/pose/specification.ts";
-import { ARM_PROPS, LONG_SEATED, LONG_SITTING, WEAK_HAND_ON_THIGH } from "../../positions/sitting-poses.data.ts";
+import { ARM_PROPS, LEGS_LONG_ON_MAT, LONG_SEATED, LONG_SITTING, STRONG_HIP_ON_MAT, WEAK_HAND_ON_THIGH, WEAK_HIP_ON_MAT } from "../../positions/sitting-poses.data.ts";
 
 /** Key poses of long sitting. Angles: "judgement", adjusted until they closed. */
 
@@ -71,7 +71,7 @@ export const STRONG_HIP_BACK: PoseSpecification = {
   trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -3, neckSideBend: -5 },
   surfaces: [HAND_BLOCK],
   strongDeg: ARM_ON_BLOCK,
-  contacts: [...LONG_SEATED.filter((each) => each.patch !== "buttock.strong" && each.patch !== "thighBack.strong"), WEAK_HAND_ON_THIGH, HAND_ON_BLOCK],
+  contacts: [...WEAK_HIP_ON_MAT, ...LEGS_LONG_ON_MAT, WEAK_HAND_ON_THIGH, HAND_ON_BLOCK],
 };
 /** The weak hip is light and goes back; the trunk leans to the strong hand. */
 export const WEAK_HIP_BACK: PoseSpecification = {
@@ -80,7 +80,7 @@ export const WEAK_HIP_BACK: PoseSpecification = {
   trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -5, neckSideBend: 6 },
   surfaces: [HAND_BLOCK],
   strongDeg: ARM_ON_BLOCK,
-  contacts: [...LONG_SEATED.filter((each) => each.patch !== "buttock.weak" && each.patch !== "thighBack.weak"), WEAK_HAND_ON_THIGH, HAND_ON_BLOCK],
+  contacts: [...STRONG_HIP_ON_MAT, ...LEGS_LONG_ON_MAT, WEAK_HAND_ON_THIGH, HAND_ON_BLOCK],
 };
 /** The weak hip is light and goes ahead; the block is gone, the strong hand is flat on the mat behind. */
 export const WEAK_HIP_AHEAD: PoseSpecification = {
@@ -89,5 +89,5 @@ export const WEAK_HIP_AHEAD: PoseSpecification = {
   trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -4, thoraxSideBend: 2, neckSideBend: 6 },
   weakDeg: { shoulderFlexion: 10, shoulderAbduction: -3, shoulderExternalRotation: -12, elbowFlexion: 50, wristExtension: 34 },
   strongDeg: ARM_PROPS,
-  contacts: [...LONG_SEATED.filter((each) => each.patch !== "buttock.weak" && each.patch !== "thighBack.weak"), WEAK_HAND_ON_THIGH, { patch: "hand.strong", on: "mat", role: "both" }],
+  contacts: [...STRONG_HIP_ON_MAT, ...LEGS_LONG_ON_MAT, WEAK_HAND_ON_THIGH, { patch: "hand.strong", on: "mat", role: "both" }],
 };

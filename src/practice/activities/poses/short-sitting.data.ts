@@ -1,5 +1,5 @@
-import type { ContactSpecification, PoseSpecification } from "../../../mechanics/pose/specification.ts";
-import { FEET_ON_FLOOR, FREE_SITTING, HIGH_SEAT, SEAT, SEATED, SHORT_SITTING, SITTING_TABLE, STRONG_HAND_ON_THIGH, WEAK_HAND_ON_THIGH } from "../../positions/sitting-poses.data.ts";
+import type { ContactSpecification, PoseSpecification, SurfaceSpecification } from "../../../mechanics/pose/specification.ts";
+import { FEET_ON_FLOOR, FREE_SITTING, HIGH_SEAT, SEAT, SEATED, SHORT_SITTING, SITTING_TABLE, STRONG_HAND_ON_THIGH, STRONG_HIP_ON_SEAT, WEAK_HAND_ON_THIGH, WEAK_HIP_ON_SEAT } from "../../positions/sitting-poses.data.ts";
 
 /** Key poses of short sitting at the edge of a mat, plinth or bed. Angles: "judgement", adjusted until they closed. */
 
@@ -53,8 +53,6 @@ export const REACHES_DOWN: PoseSpecification = {
   contacts: [...SEATED, ...FEET_ON_FLOOR],
 };
 
-const NOT_STRONG = SEATED.filter((each) => each.patch !== "buttock.strong" && each.patch !== "thighBack.strong");
-const NOT_WEAK = SEATED.filter((each) => each.patch !== "buttock.weak" && each.patch !== "thighBack.weak");
 const STRONG_HAND_ON_TABLE: ContactSpecification = { patch: "hand.strong", on: "table", role: "both" };
 const ARM_ON_TABLE = { shoulderFlexion: 42, shoulderAbduction: 10, elbowFlexion: 44, pronation: 165, wristExtension: 6, shoulderExternalRotation: 0 } as const;
 
@@ -66,7 +64,7 @@ export const STRONG_HIP_UP: PoseSpecification = {
   weakDeg: { shoulderFlexion: 4, shoulderAbduction: 1, elbowFlexion: 54, wristExtension: 33 },
   strongDeg: ARM_ON_TABLE,
   surfaces: [SEAT, SITTING_TABLE],
-  contacts: [...NOT_STRONG, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
+  contacts: [...WEAK_HIP_ON_SEAT, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
 };
 /** The weak hip comes up, the strong hip carries, the strong hand on the table. */
 export const WEAK_HIP_UP: PoseSpecification = {
@@ -76,7 +74,7 @@ export const WEAK_HIP_UP: PoseSpecification = {
   weakDeg: { shoulderFlexion: 3, shoulderAbduction: 14, elbowFlexion: 70, wristExtension: 22 },
   strongDeg: ARM_ON_TABLE,
   surfaces: [SEAT, SITTING_TABLE],
-  contacts: [...NOT_WEAK, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
+  contacts: [...STRONG_HIP_ON_SEAT, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
 };
 /** The same with both hands on the thighs. */
 export const WEAK_HIP_UP_HANDS_OFF: PoseSpecification = {
@@ -84,15 +82,34 @@ export const WEAK_HIP_UP_HANDS_OFF: PoseSpecification = {
   trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: 11, thoraxSideBend: 3 },
   strongDeg: { shoulderFlexion: 5, shoulderAbduction: 0, elbowFlexion: 53, wristExtension: 34 },
   surfaces: [SEAT],
-  contacts: [...NOT_WEAK, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_THIGH],
+  contacts: [...STRONG_HIP_ON_SEAT, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_THIGH],
 };
-/** On a high seat the feet hang: the strong hip and both thighs carry. */
+/** A seat so high that the feet hang free of the floor. */
+const VERY_HIGH_SEAT: SurfaceSpecification = { ...HIGH_SEAT, height: { of: "kneeHollow", times: 1.4 } };
+const FEET_LIMP = ["hand.weak", "hand.strong", "toes.weak", "toes.strong", "foot.weak", "foot.strong"] as const;
+const HANGING = { kneeFlexion: 80, ankleDorsiflexion: -18 } as const;
+/** Sitting with the feet hanging, square. */
+export const FEET_HANGING: PoseSpecification = {
+  ...FREE_SITTING,
+  bothDeg: { ...SHORT_SITTING.bothDeg, ...HANGING },
+  surfaces: [VERY_HIGH_SEAT],
+  contacts: [
+    { patch: "buttock.weak", on: "seat", role: "both" },
+    { patch: "buttock.strong", on: "seat", role: "both" },
+    { patch: "thighBack.weak", on: "seat", role: "both" },
+    { patch: "thighBack.strong", on: "seat", role: "both" },
+    WEAK_HAND_ON_THIGH,
+    STRONG_HAND_ON_THIGH,
+  ],
+  notCounted: FEET_LIMP,
+};
+/** With the feet hanging the weak hip comes up: the strong hip and both thighs carry. */
 export const WEAK_HIP_UP_FEET_HANGING: PoseSpecification = {
   ...WEAK_HIP_UP_HANDS_OFF,
-  bothDeg: { ...SHORT_SITTING.bothDeg, kneeFlexion: 80, ankleDorsiflexion: -18 },
+  bothDeg: { ...SHORT_SITTING.bothDeg, ...HANGING },
   weakDeg: { shoulderFlexion: 5, shoulderAbduction: 13, shoulderExternalRotation: -27, elbowFlexion: 62, wristExtension: 20 },
   strongDeg: { shoulderFlexion: 3, shoulderAbduction: 2, shoulderExternalRotation: -19, elbowFlexion: 58, wristExtension: 34 },
-  surfaces: [HIGH_SEAT],
+  surfaces: [VERY_HIGH_SEAT],
   contacts: [
     { patch: "buttock.strong", on: "seat", role: "both" },
     { patch: "thighBack.strong", on: "seat", role: "both" },
@@ -100,5 +117,5 @@ export const WEAK_HIP_UP_FEET_HANGING: PoseSpecification = {
     WEAK_HAND_ON_THIGH,
     STRONG_HAND_ON_THIGH,
   ],
-  notCounted: [...(SHORT_SITTING.notCounted ?? []), "foot.weak", "foot.strong"],
+  notCounted: FEET_LIMP,
 };

@@ -1,6 +1,6 @@
 import type { Activity } from "../activity.ts";
-import { HIGH_SEAT, SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
-import { STRONG_HIP_UP, WEAK_HIP_UP, WEAK_HIP_UP_FEET_HANGING, WEAK_HIP_UP_HANDS_OFF } from "../poses/short-sitting.data.ts";
+import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { FEET_HANGING, STRONG_HIP_UP, WEAK_HIP_UP, WEAK_HIP_UP_FEET_HANGING, WEAK_HIP_UP_HANDS_OFF } from "../poses/short-sitting.data.ts";
 
 const STOP_SIGNS = [
   "pain in the low back or the hip",
@@ -151,7 +151,7 @@ export const shortSittingHipHike: Activity = {
       changes: "The seat is raised until the feet hang: they can no longer help.",
       movesFirst: "The trunk finds its middle over the strong hip with the feet quiet, then the weak hip comes up.",
       pose: WEAK_HIP_UP_FEET_HANGING,
-      start: { ...SHORT_SITTING, surfaces: [HIGH_SEAT], contacts: SHORT_SITTING.contacts.filter((each) => each.patch !== "foot.weak" && each.patch !== "foot.strong").map((each) => (each.patch === "thighBack.weak" || each.patch === "thighBack.strong" ? { ...each, role: "both" as const } : each)), notCounted: [...(SHORT_SITTING.notCounted ?? []), "foot.weak", "foot.strong"] },
+      start: FEET_HANGING,
       limbFree: null,
       workingSide: "weak",
       helper: {
