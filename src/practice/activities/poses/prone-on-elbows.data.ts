@@ -6,7 +6,7 @@ import { LEGS_FACE_DOWN, PRONE_ON_ELBOWS } from "../../positions/prone-poses.dat
 /** A wedge under the breastbone takes the chest. */
 export const OVER_A_WEDGE: PoseSpecification = {
   ...PRONE_ON_ELBOWS,
-  surfaces: [{ id: "wedge", kind: "wedge", height: { cm: 14 }, under: ["chestFront"], depthCm: 45, widthCm: 45 }],
+  surfaces: [{ id: "wedge", kind: "wedge", height: { cm: 14 }, under: ["chestFront"], depthCm: 34, widthCm: 24 }],
   contacts: [...PRONE_ON_ELBOWS.contacts, { patch: "chestFront", on: "wedge", role: "both" }],
 };
 export const SHIFTED_TO_STRONG: PoseSpecification = { ...PRONE_ON_ELBOWS, weakDeg: { pronation: 138 }, strongDeg: { pronation: 176, radialDeviation: 10 }, shift: { toWeakCm: -2.2 } };

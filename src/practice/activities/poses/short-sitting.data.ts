@@ -3,6 +3,9 @@ import { FEET_ON_FLOOR, FREE_SITTING, HIGH_SEAT, SEAT, SEATED, SHORT_SITTING, SI
 
 /** Key poses of short sitting at the edge of a mat, plinth or bed. Angles: "judgement", adjusted until they closed. */
 
+/** A small table for the strong hand, clear of the belly. */
+const HAND_TABLE: SurfaceSpecification = { ...SITTING_TABLE, under: ["hand.strong"], depthCm: 45, widthCm: 55 };
+
 /** The strong hand lies on a table and has slid ahead; the chest follows over the thighs. */
 export const HAND_SLID_AHEAD: PoseSpecification = {
   ...FREE_SITTING,
@@ -11,7 +14,7 @@ export const HAND_SLID_AHEAD: PoseSpecification = {
   bothDeg: { ...SHORT_SITTING.bothDeg, hipFlexion: 100 },
   weakDeg: { shoulderFlexion: -4, shoulderAbduction: 13, shoulderExternalRotation: -24, elbowFlexion: 84, wristExtension: 31 },
   strongDeg: { shoulderFlexion: 78, shoulderAbduction: 4, elbowFlexion: 14, pronation: 165, wristExtension: 10 },
-  surfaces: [SEAT, SITTING_TABLE],
+  surfaces: [SEAT, HAND_TABLE],
   contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, { patch: "hand.strong", on: "table", role: "both", effort: "rest" }],
 };
 /** Out to the strong side at shoulder height: the strong buttock carries more. */
@@ -63,7 +66,7 @@ export const STRONG_HIP_UP: PoseSpecification = {
   trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: -13, thoraxSideBend: -3 },
   weakDeg: { shoulderFlexion: 4, shoulderAbduction: 1, elbowFlexion: 54, wristExtension: 33 },
   strongDeg: ARM_ON_TABLE,
-  surfaces: [SEAT, SITTING_TABLE],
+  surfaces: [SEAT, HAND_TABLE],
   contacts: [...WEAK_HIP_ON_SEAT, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
 };
 /** The weak hip comes up, the strong hip carries, the strong hand on the table. */
@@ -73,7 +76,7 @@ export const WEAK_HIP_UP: PoseSpecification = {
   trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: 13, thoraxSideBend: 3 },
   weakDeg: { shoulderFlexion: 3, shoulderAbduction: 14, elbowFlexion: 70, wristExtension: 22 },
   strongDeg: ARM_ON_TABLE,
-  surfaces: [SEAT, SITTING_TABLE],
+  surfaces: [SEAT, HAND_TABLE],
   contacts: [...STRONG_HIP_ON_SEAT, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_TABLE],
 };
 /** The same with both hands on the thighs. */

@@ -22,13 +22,13 @@ export const PERCH_FOREARMS_ON_TABLE: PoseSpecification = {
 const OFF_THE_HIGH_SEAT = { hipFlexion: 106, hipAbduction: 6, kneeFlexion: 84, ankleDorsiflexion: 18 } as const;
 /** High seat, the strong hand pushes on the seat beside the hip. */
 export const HIGH_SEAT_HAND_PUSHES: PoseSpecification = {
-  pelvis: { pitchDeg: 40 },
+  pelvis: { pitchDeg: 42 },
   trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -22 },
-  bothDeg: OFF_THE_HIGH_SEAT,
-  weakDeg: { shoulderFlexion: 50, shoulderAbduction: 6, elbowFlexion: 30, pronation: 140 },
+  bothDeg: { ...OFF_THE_HIGH_SEAT, hipFlexion: 108 },
+  weakDeg: { shoulderFlexion: 22, shoulderAbduction: 10, shoulderExternalRotation: -19, elbowFlexion: 70, pronation: 165, wristExtension: 27 },
   strongDeg: { shoulderFlexion: 14, shoulderAbduction: 16, elbowFlexion: 40, pronation: 110, wristExtension: 72 },
   surfaces: [HIGH_SEAT],
-  contacts: [...FEET_ON_FLOOR, { patch: "hand.strong", on: "seat", role: "both" }],
+  contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, { patch: "hand.strong", on: "seat", role: "both" }],
   sharing: "standing",
   notCounted: NOT_COUNTED,
 };

@@ -192,7 +192,7 @@ export const shortSittingReach: Activity = {
       name: "Reach down in front of the feet",
       plainName: "Reach to the floor",
       changes: "The target is on the floor: the trunk goes all the way down and up.",
-      movesFirst: "The chin goes in, the back rolls down bit by bit; both arms hang between the knees.",
+      movesFirst: "The chin goes in, the back rolls down bit by bit; both arms hang down in front of the shins.",
       pose: REACHES_DOWN,
       start: SHORT_SITTING,
       limbFree: "arm.strong",
