@@ -19,7 +19,7 @@ export const armRaiseSelfAssisted: Activity = {
     {
       id: "third-up",
       name: "A third of the way, blade helped",
-      plainName: "Lift both arms a little",
+      plainName: "Arms up a little",
       changes: "It starts here: both arms leave the belly by a third, the helper's hand taking the blade forward.",
       movesFirst: "The helper's hand moves the shoulder blade; then the strong hand lifts.",
       pose: ARMS_A_THIRD_UP,
@@ -92,7 +92,7 @@ export const armRaiseSelfAssisted: Activity = {
       equipment: ["pillow"],
       places: LYING_PLACES,
       helpersNeeded: 1,
-      substitutes: [{ activity: "table-forearms-sitting-lean", rung: "" }],
+      substitutes: [{ activity: "table-forearms-sitting-lean", rung: "rest-on-forearms" }],
       notAtHome: null,
       home: { sentences: "Hold your {weak} arm above the wrist. Lift both arms until they point at the ceiling, never over your head, then lower them slowly.", stopIf: "your shoulder hurts or pinches" },
       stopSigns: STOP_SIGNS,

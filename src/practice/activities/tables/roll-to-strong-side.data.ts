@@ -175,7 +175,7 @@ export const rollToStrongSide: Activity = {
       equipment: ["pillow"],
       places: ANYWHERE,
       helpersNeeded: 1,
-      substitutes: [{ activity: "long-sitting-balance-and-reach", rung: "" }],
+      substitutes: [{ activity: "long-sitting-balance-and-reach", rung: "hands-on-thighs" }],
       notAtHome: "Holding in the middle of a roll wants a therapist at the edge.",
       home: null,
       stopSigns: STOP_SIGNS,

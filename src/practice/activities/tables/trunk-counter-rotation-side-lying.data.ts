@@ -132,7 +132,7 @@ export const trunkCounterRotationSideLying: Activity = {
       equipment: ["pillow"],
       places: ANYWHERE,
       helpersNeeded: 1,
-      substitutes: [{ activity: "short-sitting-reach", rung: "" }],
+      substitutes: [{ activity: "short-sitting-reach", rung: "reach-across" }],
       notAtHome: null,
       home: { sentences: "Lie on your {strong} side with a pillow under your {weak} arm. Slide that shoulder forward while your hip rolls back a little.", stopIf: "your back hurts" },
       stopSigns: STOP_SIGNS,

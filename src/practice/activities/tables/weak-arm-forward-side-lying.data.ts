@@ -92,7 +92,7 @@ export const weakArmForwardSideLying: Activity = {
       equipment: ["pillow"],
       places: ANYWHERE,
       helpersNeeded: 1,
-      substitutes: [{ activity: "short-sitting-reach", rung: "" }],
+      substitutes: [{ activity: "short-sitting-reach", rung: "reach-to-strong" }],
       notAtHome: "Reaching over the weak shoulder is watched by a trained eye first.",
       home: null,
       stopSigns: STOP_SIGNS,
@@ -135,7 +135,7 @@ export const weakArmForwardSideLying: Activity = {
       helpersNeeded: 1,
       substitutes: [
         { activity: "arm-raise-self-assisted", rung: "reach-up" },
-        { activity: "table-forearms-sitting-lean", rung: "" },
+        { activity: "table-forearms-sitting-lean", rung: "chest-ahead" },
       ],
       notAtHome: "Movement with weight near the weak shoulder needs a therapist beside it.",
       home: null,

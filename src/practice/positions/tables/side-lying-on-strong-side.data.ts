@@ -4,7 +4,7 @@ import type { Position } from "../position.ts";
 export const sideLyingOnStrongSide: Position = {
   id: "side-lying-on-strong-side",
   name: "Side-lying on the strong side",
-  plainName: "On your {strong} side",
+  plainName: "On your strong side",
   isFor: "The weak limbs lie on top where they can move free of the mat; it is the gate to sitting up and to lying prone.",
   purposes: ["comeToSit", "trunkControl", "stanceOnWeak"],
   prerequisites: {

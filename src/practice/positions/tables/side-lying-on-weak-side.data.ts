@@ -4,7 +4,7 @@ import type { Position } from "../position.ts";
 export const sideLyingOnWeakSide: Position = {
   id: "side-lying-on-weak-side",
   name: "Side-lying on the weak side",
-  plainName: "On your {weak} side",
+  plainName: "On your weak side",
   isFor: "Weight and feeling for the weak side while the strong hand stays free. It counters neglect and makes both sides of the bed usable.",
   purposes: ["armReady", "bedMobility"],
   prerequisites: {
