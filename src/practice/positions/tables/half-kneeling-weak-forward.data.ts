@@ -8,7 +8,7 @@ export const halfKneelingWeakForward = {
   isFor: "Weight over a flat weak foot; easier to hold than the other way round, since the strong knee carries.",
   purposes: ["stanceOnWeak", "floorRecovery", "stepping"],
   prerequisites: {
-    range: ["Weak ankle bends up to a right angle", "Strong knee bears kneeling"],
+    range: ["Weak ankle bends up to ninety degrees", "Strong knee bears kneeling"],
     strength: ["Kneeling upright at the bench for fifteen seconds"],
     precautions: ["Not with hip precautions past ninety degrees", "Not with sore knees"],
   },

@@ -8,7 +8,7 @@ export const handsAndKnees = {
   isFor: "Weight on arms and legs with the trunk level: it readies the way up from the floor and a trunk that holds while limbs move.",
   purposes: ["trunkControl", "armReady", "floorRecovery"],
   prerequisites: {
-    range: ["Wrist goes back about as far as a flat palm needs, or a fist or forearm is used", "Knees bend to a right angle without pain", "Ankles point, or the feet hang over the edge"],
+    range: ["Wrist goes back about as far as a flat palm needs, or a fist or forearm is used", "Knees bend to ninety degrees without pain", "Ankles point, or the feet hang over the edge"],
     strength: ["The weak elbow can be kept straight with a block", "The hips hold over the knees"],
     precautions: ["Not with a painful or slipped weak shoulder", "Not with sore knees that do not bear kneeling", "Not after a feed or with breathlessness face down"],
   },

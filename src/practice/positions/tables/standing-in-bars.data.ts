@@ -8,7 +8,7 @@ export const standingInBars = {
   isFor: "Standing with something firm for the strong hand, so that the weak leg can learn to carry.",
   purposes: ["stanceOnWeak", "standUp", "stepping"],
   prerequisites: {
-    range: ["Weak ankle bends up to a right angle in the shoe", "Hips and knees straighten nearly fully"],
+    range: ["Weak ankle bends up to ninety degrees in the shoe", "Hips and knees straighten nearly fully"],
     strength: ["Stands up from a high seat with no more than one helper"],
     precautions: ["Pressure settled on coming up", "Weight-bearing order allows it"],
   },

@@ -8,7 +8,7 @@ export const tallKneeling = {
   isFor: "Hips straight over the knees without the ankles to manage: stance practice near the mat.",
   purposes: ["stanceOnWeak", "floorRecovery", "standUp"],
   prerequisites: {
-    range: ["Knees bear and bend past a right angle", "Ankles point or lie over the edge"],
+    range: ["Knees bear and bend past ninety degrees", "Ankles point or lie over the edge"],
     strength: ["Hip extensors that can hold the trunk upright with a touch"],
     precautions: ["Not with sore knees", "Not in the first weeks after a knee or hip replacement without clearance"],
   },
