@@ -110,7 +110,7 @@ export const ROLL_WEAK_REACHING: PoseSpecification = {
   ...ROLL_WEAK_BEGUN,
   pelvis: { pitchDeg: -40, rollToStrongDeg: -90, turnToWeakDeg: 90 },
   weakDeg: { ...WEAK_ARM_AHEAD, shoulderAbduction: 50, hipFlexion: 16, hipAbduction: 12, hipExternalRotation: 18, kneeFlexion: 26, ankleDorsiflexion: -18 },
-  strongDeg: { girdleProtraction: 18, shoulderFlexion: 78, shoulderAbduction: -22, shoulderExternalRotation: -10, elbowFlexion: 8, pronation: 90, hipFlexion: 46, hipAbduction: -6, kneeFlexion: 92, ankleDorsiflexion: -24 },
+  strongDeg: { girdleProtraction: 18, shoulderFlexion: 78, shoulderAbduction: -22, shoulderExternalRotation: -10, elbowFlexion: 8, pronation: 90, hipFlexion: 48, hipAbduction: 4, hipExternalRotation: 10, kneeFlexion: 96, ankleDorsiflexion: -24 },
   contacts: [
     { patch: "headBack", on: "pillow", role: "both" },
     { patch: "shoulderBlade.weak", on: "mat", role: "bears" },
@@ -121,7 +121,7 @@ export const ROLL_WEAK_REACHING: PoseSpecification = {
     { patch: "ankleSide.weak", on: "mat", role: "both" },
     { patch: "elbow.weak", on: "mat", role: "both", effort: "rest" },
     { patch: "wrist.weak", on: "mat", role: "both", effort: "rest" },
-    { patch: "foot.strong", on: "mat", role: "both" },
+    { patch: "heel.strong", on: "mat", role: "both" },
   ],
 };
 
@@ -130,7 +130,7 @@ export const ROLL_WEAK_NEARLY_OVER: PoseSpecification = {
   ...ROLL_WEAK_BEGUN,
   pelvis: { pitchDeg: -16, rollToStrongDeg: -90, turnToWeakDeg: 90 },
   trunkDeg: { ...ROLL_WEAK_BEGUN.trunkDeg, lumbarTurn: -4, thoraxTurn: -6 },
-  weakDeg: { ...WEAK_ARM_AHEAD, shoulderAbduction: 20, hipFlexion: 24, hipAbduction: 4, hipExternalRotation: 8, kneeFlexion: 44, ankleDorsiflexion: -18 },
+  weakDeg: { ...WEAK_ARM_AHEAD, shoulderAbduction: 50, hipFlexion: 24, hipAbduction: 4, hipExternalRotation: 8, kneeFlexion: 44, ankleDorsiflexion: -18 },
   strongDeg: { girdleProtraction: 14, shoulderFlexion: 70, shoulderAbduction: -34, shoulderExternalRotation: -14, elbowFlexion: 14, pronation: 120, hipFlexion: 80, hipAbduction: -26, hipExternalRotation: -10, kneeFlexion: 86, ankleDorsiflexion: -14 },
   contacts: [...ON_THE_WEAK_SIDE, { patch: "knee.strong", on: "mat", role: "both" }],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],

@@ -161,10 +161,10 @@ const WEAK_ARM_ACROSS = { girdleProtraction: 4, shoulderFlexion: 22, shoulderAbd
 
 /** Legs over the edge, trunk low over the strong forearm. */
 export const STRONG_FOREARM_PROP_LOW: PoseSpecification = {
-  pelvis: { pitchDeg: 0, rollToStrongDeg: 44 },
+  pelvis: { pitchDeg: 0, rollToStrongDeg: 54 },
   trunkDeg: { lumbarFlexion: 13, thoraxFlexion: 11, lumbarSideBend: -4, thoraxSideBend: 0, neckSideBend: 14, neckFlexion: 6 },
   weakDeg: { ...WEAK_ARM_ACROSS, shoulderFlexion: 0, shoulderAbduction: -13, shoulderExternalRotation: -30, elbowFlexion: 46, ...LEGS_OVER_EDGE },
-  strongDeg: { shoulderFlexion: 24, shoulderAbduction: 50, elbowFlexion: 84, pronation: 110, ...LEGS_OVER_EDGE },
+  strongDeg: { shoulderFlexion: 24, shoulderAbduction: 82, elbowFlexion: 92, pronation: 110, ...LEGS_OVER_EDGE },
   surfaces: [MAT_EDGE],
   contacts: [
     { patch: "elbow.strong", on: "seat", role: "both" },

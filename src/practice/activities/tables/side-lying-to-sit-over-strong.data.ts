@@ -147,8 +147,8 @@ export const sideLyingToSitOverStrong: Activity = {
       movesFirst: "The person alone; the voice says when to stop.",
       pose: {
         ...STRONG_FOREARM_PROP_LOW,
-        pelvis: { pitchDeg: 0, rollToStrongDeg: 32 },
-        strongDeg: { ...STRONG_FOREARM_PROP_LOW.strongDeg, shoulderAbduction: 54, elbowFlexion: 88 },
+        pelvis: { pitchDeg: 0, rollToStrongDeg: 34 },
+        strongDeg: { ...STRONG_FOREARM_PROP_LOW.strongDeg, shoulderAbduction: 68, elbowFlexion: 90 },
       },
       start: SIDE_LYING_ON_STRONG,
       limbFree: null,
