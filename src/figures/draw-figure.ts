@@ -1,114 +1,117 @@
-import { pointInRoom, type Configuration, type Frames, placeFrames } from "../mechanics/pose/kinematics.ts";
+import type { Vector } from "../quantity/vectors.ts";
+import type { Configuration } from "../mechanics/pose/kinematics.ts";
 import type { Body } from "../mechanics/body/body.ts";
 import type { PoseSpecification } from "../mechanics/pose/specification.ts";
-import type { Vector } from "../quantity/vectors.ts";
-import { type BodyLayer, drawBodyLayer, type FacePlace, type Scene } from "./body-layer.ts";
-import { aimCamera, boundsOf, fitCamera, type View } from "./picture/camera.ts";
+import { type BodyLayer, drawBodyLayer } from "./body-layer.ts";
+import { canonicalConfiguration, canonicalVector } from "./canonical.ts";
+import { contactGapsOf, type FigureChecks, handVisibility, palmGapsOf } from "./checks.ts";
+import type { HelperDrawing } from "./helper/drawing.ts";
+import type { Marks } from "./marks/marks.ts";
+import { drawMarks, type MarksLayer } from "./marks/draw-marks.ts";
+import type { View } from "./picture/camera.ts";
+import { Ink } from "./picture/ink.ts";
 import type { Theme } from "./picture/theme.ts";
-import { placeThings } from "./props/place.ts";
-import { buildSkin, type Skin } from "./skin/build.ts";
+import { type PreparedScene, prepareScene } from "./scene.ts";
 import type { Look } from "./skin/context.ts";
-import { faceStrokes } from "./skin/head.ts";
-import { poseSkin } from "./skin/posed.ts";
-import { handShapes } from "./hand-shapes.ts";
+import { chooseView, frameFor } from "./choose-view.ts";
+import { type FreeLimb, ghostOf, movedEnd } from "./marks/ghost.ts";
+import { usualView } from "./views.ts";
 
 export interface FigureInput {
   readonly body: Body;
   readonly configuration: Configuration;
   /** What the person rests on and with what; without it the mat alone. */
   readonly specification?: PoseSpecification;
-  readonly view: View;
+  /** Without it, the usual view of such a pose, turned until the helper's hands show. */
+  readonly view?: View;
   readonly size: { readonly width: number; readonly height?: number; readonly zoom?: number };
   readonly theme: Theme;
   readonly look?: Partial<Pick<Look, "hair" | "older" | "footwear" | "hatch">>;
+  readonly helper?: HelperDrawing;
+  /** The helper's build; a middling one where none is given. */
+  readonly helperBody?: Body;
+  /** Where the movement starts: the moving limb is drawn there as a ghost, with an arrow to where it is now. */
+  readonly start?: { readonly configuration: Configuration; readonly moves: FreeLimb };
+  readonly marks?: Marks;
+  /** Turns the picture over: the exact mirror. */
+  readonly mirrored?: boolean;
+  /** Looks at the helper's hand with this number, close up. */
+  readonly closeUp?: number;
+  /** Samples per unit; 1.5 for screens, 3 for print. */
+  readonly density?: number;
 }
 
 export interface Figure {
   readonly svg: string;
   readonly bodyLayer: BodyLayer;
+  readonly marksLayer: MarksLayer;
+  readonly view: View;
+  readonly checks: FigureChecks;
+  /** What marks can be drawn on again without the body; see redrawMarks. */
+  readonly prepared: PreparedScene;
 }
 
-const skins = new WeakMap<Body, Map<string, Skin>>();
+const CLOSE_UP_RADIUS = 0.19;
 
-/** The skin of a body with a look, kept while the body lives. */
-export function skinOf(body: Body, look: Look): Skin {
-  const key = JSON.stringify(look);
-  let known = skins.get(body);
-  if (known === undefined) {
-    known = new Map();
-    skins.set(body, known);
-  }
-  let skin = known.get(key);
-  if (skin === undefined) {
-    skin = buildSkin(body, look);
-    known.set(key, skin);
-  }
-  return skin;
-}
-
-/** Draws a person in a pose. */
+/** Draws a person in a pose, with what they rest on, the helper and the marks. */
 export function drawFigure(input: FigureInput): Figure {
-  const { body, configuration } = input;
-  const frames = placeFrames(body, configuration);
-  const specification = input.specification ?? null;
-  const placed = placeThings(body, frames, specification);
-  const look: Look = {
-    owner: "person",
-    hair: input.look?.hair ?? (body.size.sex === "female" ? "bun" : "short"),
-    older: input.look?.older ?? false,
-    footwear: input.look?.footwear ?? "bare",
-    hatch: input.look?.hatch ?? true,
-    hands: handShapes(specification),
+  const prepared = prepareScene(input);
+  const { frames, body } = prepared;
+  const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);
+  const closeUp = input.closeUp === undefined ? undefined : prepared.helper?.palms[input.closeUp];
+  const usual = input.view ?? usualView(body, frames, input.specification ?? null, input.helper !== undefined);
+  const view = input.view ?? chooseView(prepared, usual);
+  const frame = closeUp === undefined ? frameFor(prepared, view, input.size) : frameFor(prepared, view, input.size, { at: closeUp.site.at, radius: CLOSE_UP_RADIUS });
+  const ghost = input.start === undefined ? null : ghostOf(prepared, canonicalConfiguration(input.body, input.start.configuration), input.start.moves, frame, mirrored, input.theme);
+  const bodyLayer = drawBodyLayer(prepared.scene, frame, input.theme, mirrored, input.density ?? 1.5);
+  const withGhost = ghost === null ? bodyLayer : { ...bodyLayer, ground: bodyLayer.ground + ghost };
+  const start = input.start;
+  const marks: Marks = {
+    ...(start === undefined ? {} : { arrow: movedEnd(prepared, canonicalConfiguration(input.body, start.configuration), start.moves) }),
+    ...canonicalMarks(input.body.weakAt, input.marks ?? {}),
   };
-  const skin = skinOf(body, look);
-  const points = poseSkin(skin, frames, placed.supports);
-  const clouds = [points, ...placed.things.map((thing) => thing.solid.points)];
-  const scene: Scene = {
-    people: [{ solid: { points, triangles: skin.triangles, triangleKinds: skin.triangleKinds }, kinds: skin.kinds, face: faceOf(body, frames) }],
-    things: placed.things,
-    ground: groundUnder(clouds, Math.min(placed.matTop, placed.floor)),
+  const marksLayer = drawMarks(body, frames, frame, marks, new Ink(withGhost.width, mirrored), input.theme, prepared.placed.matTop);
+  const helper = prepared.helper;
+  const helperPerson = prepared.people[1];
+  return {
+    svg: joinLayers(withGhost, marksLayer),
+    bodyLayer: withGhost,
+    marksLayer,
+    view,
+    prepared,
+    checks: {
+      palmGaps: palmGapsOf(helper),
+      siteVisible: helper === null || helperPerson === undefined ? [] : helper.palms.map((palm) => handVisibility(bodyLayer.buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand)),
+      contactGaps: contactGapsOf(body, frames, input.specification ?? null, prepared.people[0]?.points ?? new Float64Array(0), prepared.placed),
+      overlap: helper?.reach.overlap ?? 0,
+    },
   };
-  const aim = middleOf(points);
-  const raw = aimCamera(input.view, body.weakAt, aim);
-  const frame = fitCamera(raw, boundsOf(raw, clouds), input.size);
-  const bodyLayer = drawBodyLayer(scene, frame, input.theme, false);
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${bodyLayer.width} ${bodyLayer.height}" width="${bodyLayer.width}" height="${bodyLayer.height}">${bodyLayer.ground}${bodyLayer.things}${bodyLayer.people}</svg>`;
-  return { svg, bodyLayer };
 }
 
-export function faceOf(body: Body, frames: Frames): FacePlace[] {
-  return faceStrokes(body.stature / 1000).map((stroke) => ({ kind: stroke.kind, points: stroke.points.map((at) => pointInRoom(body, frames, "head", at)) }));
+/** Draws other marks on a body that stays as it is. */
+export function redrawMarks(figure: Figure, input: FigureInput, marks: Marks): string {
+  const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);
+  const { prepared, bodyLayer } = figure;
+  return joinLayers(
+    bodyLayer,
+    drawMarks(prepared.body, prepared.frames, bodyLayer.frame, canonicalMarks(input.body.weakAt, marks), new Ink(bodyLayer.width, mirrored), input.theme, prepared.placed.matTop),
+  );
 }
 
-export function middleOf(points: Float64Array): Vector {
-  const least = [1e9, 1e9, 1e9];
-  const most = [-1e9, -1e9, -1e9];
-  for (let i = 0; i < points.length; i++) {
-    const k = i % 3;
-    least[k] = Math.min(least[k] ?? 0, points[i] ?? 0);
-    most[k] = Math.max(most[k] ?? 0, points[i] ?? 0);
-  }
-  return [((least[0] ?? 0) + (most[0] ?? 0)) / 2, ((least[1] ?? 0) + (most[1] ?? 0)) / 2, ((least[2] ?? 0) + (most[2] ?? 0)) / 2];
+/** Lays the layers over one another: ground, marks on it, things, people, marks over them. */
+export function joinLayers(body: BodyLayer, marks: MarksLayer): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${body.width} ${body.height}" width="${body.width}" height="${body.height}" aria-hidden="true">${body.ground}${marks.under}${body.things}${body.people}${marks.over}</svg>`;
 }
 
-export function groundUnder(clouds: readonly Float64Array[], height: number): Vector[] {
-  let fromX = 1e9;
-  let toX = -1e9;
-  let fromY = 1e9;
-  let toY = -1e9;
-  for (const cloud of clouds) {
-    for (let i = 0; i < cloud.length; i += 3) {
-      fromX = Math.min(fromX, cloud[i] ?? 0);
-      toX = Math.max(toX, cloud[i] ?? 0);
-      fromY = Math.min(fromY, cloud[i + 1] ?? 0);
-      toY = Math.max(toY, cloud[i + 1] ?? 0);
-    }
-  }
-  const edge = 0.18;
-  return [
-    [fromX - edge, fromY - edge, height],
-    [toX + edge, fromY - edge, height],
-    [toX + edge, toY + edge, height],
-    [fromX - edge, toY + edge, height],
-  ];
+function canonicalMarks(weakAt: 1 | -1, marks: Marks): Marks {
+  if (weakAt === 1) return marks;
+  const turned = (v: Vector): Vector => canonicalVector(weakAt, v);
+  return {
+    ...marks,
+    ...(marks.discs === undefined ? {} : { discs: marks.discs.map((disc) => ({ ...disc, at: turned(disc.at) })) }),
+    ...(marks.outline === undefined ? {} : { outline: { ...marks.outline, points: marks.outline.points.map(turned) } }),
+    ...(marks.centre === undefined ? {} : { centre: turned(marks.centre) }),
+    ...(marks.arrow === undefined ? {} : { arrow: { from: turned(marks.arrow.from), to: turned(marks.arrow.to) } }),
+    ...(marks.help === undefined ? {} : { help: marks.help.map((push) => ({ at: turned(push.at), direction: turned(push.direction) })) }),
+  };
 }

@@ -1,0 +1,61 @@
+import type { Vector } from "../quantity/vectors.ts";
+import { handVisibility } from "./checks.ts";
+import { paint, type Solid } from "./picture/buffer.ts";
+import { aimCamera, boundsOf, fitCamera, type Frame, type View } from "./picture/camera.ts";
+import { extentOf, type PreparedScene } from "./scene.ts";
+
+/** Aims and fits the picture to the scene, or to a small ball of it. */
+export function frameFor(prepared: PreparedScene, view: View, size: { readonly width: number; readonly height?: number; readonly zoom?: number }, close?: { readonly at: Vector; readonly radius: number }): Frame {
+  if (close !== undefined) {
+    const camera = aimCamera(view, 1, close.at);
+    const r = close.radius;
+    return fitCamera(camera, { fromX: -r, toX: r, fromY: -r, toY: r }, { width: size.width, height: size.height ?? size.width }, 0);
+  }
+  const { least, most } = extentOf(prepared.clouds);
+  const aim: Vector = [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2, (least[2] + most[2]) / 2];
+  const camera = aimCamera(view, 1, aim);
+  return fitCamera(camera, boundsOf(camera, prepared.clouds), size);
+}
+
+const TURNS = [0, 12, -12, 24, -24, 36, -36, 50, -50, 64, -64] as const;
+const RAISES = [0, 8, 16] as const;
+/** A hand should be seen at least this much. */
+export const WANTED_VISIBLE = 0.62;
+const ROUGH = { width: 150, density: 1 } as const;
+
+/** Turns and raises the usual view until the helper's hands show and the helper does not hide the person. */
+export function chooseView(prepared: PreparedScene, usual: View): View {
+  const { helper, people } = prepared;
+  const helperPerson = people[1];
+  const person = people[0];
+  if (helper === null || helperPerson === undefined || person === undefined) return usual;
+  let best = usual;
+  let bestScore = -Number.MAX_VALUE;
+  for (const raise of RAISES) {
+    for (const turn of TURNS) {
+      const view: View = { azimuthDeg: usual.azimuthDeg + turn, elevationDeg: usual.elevationDeg + raise };
+      const frame = frameFor(prepared, view, { width: ROUGH.width });
+      const solids: Solid[] = prepared.scene.people.map((each, k) => ({ ...each.solid, kindOffset: k === 0 ? 0 : 128 }));
+      solids.push(...prepared.scene.things.map((thing) => ({ ...thing.solid, kindOffset: 250 })));
+      const buffer = paint(frame.camera, frame.width, frame.height, ROUGH.density, solids);
+      const alone = paint(frame.camera, frame.width, frame.height, ROUGH.density, solids.slice(0, 1));
+      const hands = helper.palms.map((palm) => handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand));
+      let all = 0;
+      let shown = 0;
+      for (let i = 0; i < alone.kinds.length; i++) {
+        const kind = alone.kinds[i] ?? 0;
+        if (kind === 0) continue;
+        all++;
+        if (buffer.kinds[i] === kind) shown++;
+      }
+      const seen = all === 0 ? 0 : shown / all;
+      const handScore = hands.reduce((sum, hand) => sum + Math.min(hand, WANTED_VISIBLE + 0.08) * 1.6, 0) + Math.min(1, ...hands.map((hand) => hand / WANTED_VISIBLE)) * 1.5;
+      const score = handScore + Math.min(seen, 0.86) * 2.4 - 0.006 * Math.abs(turn) - 0.008 * raise;
+      if (score > bestScore) {
+        bestScore = score;
+        best = view;
+      }
+    }
+  }
+  return best;
+}

@@ -1,0 +1,106 @@
+import { add, cross, dot, norm, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import type { Side } from "../../quantity/sides.ts";
+import type { Body } from "../../mechanics/body/body.ts";
+import type { SegmentId } from "../../mechanics/body/names.ts";
+import { sitePushes } from "../../mechanics/help/points.ts";
+import type { SiteId } from "../../mechanics/help/sites.ts";
+import type { Frames } from "../../mechanics/pose/kinematics.ts";
+import { ProgrammingError } from "../../quantity/programming-error.ts";
+import type { Skin } from "../skin/build.ts";
+
+/** A place on the posed skin: where, and which way is out of the body. */
+export interface SkinPlace {
+  readonly at: Vector;
+  readonly outward: Vector;
+}
+
+/** The site's point in the room before it is put on the skin, and the segment it belongs to. */
+export function siteGuess(body: Body, frames: Frames, id: SiteId): { readonly at: Vector; readonly segment: SegmentId; readonly side: Side | null } {
+  const push = sitePushes(body, frames, id)[0];
+  if (push === undefined) throw new ProgrammingError(`the site ${id} has no direction`);
+  return { at: push.at, segment: body.segments[push.segment]?.id ?? "pelvis", side: push.side };
+}
+
+/** Parts of the skin on which a site of a segment can lie. */
+const PARTS_OF: Readonly<Partial<Record<string, readonly string[]>>> = {
+  pelvis: ["trunk", "thigh"],
+  abdomen: ["trunk"],
+  thorax: ["trunk", "upperArm"],
+  head: ["head", "hair"],
+  girdle: ["trunk", "upperArm"],
+  upperArm: ["upperArm"],
+  forearm: ["forearm"],
+  hand: ["hand"],
+  thigh: ["thigh"],
+  shank: ["shank"],
+  foot: ["foot"],
+};
+
+/** The nearest place on the posed skin to a site's stated point. */
+export function siteOnSkin(body: Body, frames: Frames, skin: Skin, points: Float64Array, id: SiteId): SkinPlace {
+  const guess = siteGuess(body, frames, id);
+  const [segment] = guess.segment.split(".");
+  const parts = PARTS_OF[segment ?? ""] ?? [];
+  const place = nearestOnSkin(skin, points, guess.at, (part, side) => parts.includes(part) && (side === null || guess.side === null || side === guess.side));
+  return place ?? { at: guess.at, outward: [0, 0, 1] };
+}
+
+/** The nearest point of the skin, over the parts that count; the outward direction there is evened out over a hand's breadth. */
+export function nearestOnSkin(skin: Skin, points: Float64Array, to: Vector, counts: (part: string, side: Side | null) => boolean): (SkinPlace & { readonly distance: number }) | null {
+  const allowed = skin.kinds.map((kind) => kind !== null && counts(kind.part, kind.side));
+  const corner = (i: number): Vector => [points[3 * i] ?? 0, points[3 * i + 1] ?? 0, points[3 * i + 2] ?? 0];
+  let best = Number.MAX_VALUE;
+  let at: Vector = to;
+  let found = false;
+  for (let t = 0; t < skin.triangleKinds.length; t++) {
+    if (allowed[skin.triangleKinds[t] ?? 0] !== true) continue;
+    const a = corner(skin.triangles[3 * t] ?? 0);
+    const d = subtract(a, to);
+    if (dot(d, d) > 0.09) continue;
+    const candidate = nearestOnTriangle(a, corner(skin.triangles[3 * t + 1] ?? 0), corner(skin.triangles[3 * t + 2] ?? 0), to);
+    const away = subtract(candidate, to);
+    const distance = dot(away, away);
+    if (distance < best) {
+      best = distance;
+      at = candidate;
+      found = true;
+    }
+  }
+  if (!found) return null;
+  let sum: Vector = [0, 0, 0];
+  for (let t = 0; t < skin.triangleKinds.length; t++) {
+    if (allowed[skin.triangleKinds[t] ?? 0] !== true) continue;
+    const a = corner(skin.triangles[3 * t] ?? 0);
+    const away = norm(subtract(a, at));
+    if (away > 0.05) continue;
+    const normal = cross(subtract(corner(skin.triangles[3 * t + 1] ?? 0), a), subtract(corner(skin.triangles[3 * t + 2] ?? 0), a));
+    sum = add(sum, scale(normal, 1 - away / 0.06));
+  }
+  return { at, outward: norm(sum) === 0 ? [0, 0, 1] : unit(sum), distance: Math.sqrt(best) };
+}
+
+/** Nearest point of a triangle to a point. */
+export function nearestOnTriangle(a: Vector, b: Vector, c: Vector, p: Vector): Vector {
+  const ab = subtract(b, a);
+  const ac = subtract(c, a);
+  const ap = subtract(p, a);
+  const d1 = dot(ab, ap);
+  const d2 = dot(ac, ap);
+  if (d1 <= 0 && d2 <= 0) return a;
+  const bp = subtract(p, b);
+  const d3 = dot(ab, bp);
+  const d4 = dot(ac, bp);
+  if (d3 >= 0 && d4 <= d3) return b;
+  const vc = d1 * d4 - d3 * d2;
+  if (vc <= 0 && d1 >= 0 && d3 <= 0) return add(a, scale(ab, d1 / (d1 - d3)));
+  const cp = subtract(p, c);
+  const d5 = dot(ab, cp);
+  const d6 = dot(ac, cp);
+  if (d6 >= 0 && d5 <= d6) return c;
+  const vb = d5 * d2 - d1 * d6;
+  if (vb <= 0 && d2 >= 0 && d6 <= 0) return add(a, scale(ac, d2 / (d2 - d6)));
+  const va = d3 * d6 - d5 * d4;
+  if (va <= 0 && d4 - d3 >= 0 && d5 - d6 >= 0) return add(b, scale(subtract(c, b), (d4 - d3) / (d4 - d3 + (d5 - d6))));
+  const k = 1 / (va + vb + vc);
+  return add(a, add(scale(ab, vb * k), scale(ac, vc * k)));
+}
