@@ -235,7 +235,7 @@ describe("every transition", () => {
   it("goes step by step, said in at most six words", () => {
     for (const transition of TRANSITIONS) {
       expect(transition.id).toMatch(KEBAB);
-      expect(transition.from, transition.id).not.toBe(transition.to);
+      if (transition.kind === undefined) expect(transition.from, transition.id).not.toBe(transition.to);
       expect(transition.steps.length, transition.id).toBeGreaterThanOrEqual(2);
       expect(transition.steps.some(({ whoMoves }) => whoMoves !== "helper"), transition.id).toBe(true);
       for (const step of transition.steps) {

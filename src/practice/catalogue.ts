@@ -64,6 +64,36 @@ import { tallKneelingAtBenchToTallKneeling } from "./transitions/tables/tall-kne
 import { tallKneelingToTallKneelingAtBench } from "./transitions/tables/tall-kneeling-to-tall-kneeling-at-bench.data.ts";
 import { walkingInBarsToStandingInBars } from "./transitions/tables/walking-in-bars-to-standing-in-bars.data.ts";
 
+import { proneOnElbowsHoldAndShift } from "./activities/tables/prone-on-elbows-hold-and-shift.data.ts";
+import { proneOnElbowsLiftAndReach } from "./activities/tables/prone-on-elbows-lift-and-reach.data.ts";
+import { tableForearmsSittingLean } from "./activities/tables/table-forearms-sitting-lean.data.ts";
+import { tableForearmsStandingLean } from "./activities/tables/table-forearms-standing-lean.data.ts";
+import { longSittingBalanceAndReach } from "./activities/tables/long-sitting-balance-and-reach.data.ts";
+import { longSittingScoot } from "./activities/tables/long-sitting-scoot.data.ts";
+import { shortSittingReach } from "./activities/tables/short-sitting-reach.data.ts";
+import { shortSittingHipHike } from "./activities/tables/short-sitting-hip-hike.data.ts";
+import { sitToStand } from "./activities/tables/sit-to-stand.data.ts";
+import { prone } from "./positions/tables/prone.data.ts";
+import { proneOnElbows } from "./positions/tables/prone-on-elbows.data.ts";
+import { longSitting } from "./positions/tables/long-sitting.data.ts";
+import { shortSitting } from "./positions/tables/short-sitting.data.ts";
+import { forearmsOnTableSitting } from "./positions/tables/forearms-on-table-sitting.data.ts";
+import { forearmsOnTableStanding } from "./positions/tables/forearms-on-table-standing.data.ts";
+import { wheelchairToMatOverStrongSide } from "./transitions/tables/wheelchair-to-mat-over-strong-side.data.ts";
+import { wheelchairToMatOverWeakSide } from "./transitions/tables/wheelchair-to-mat-over-weak-side.data.ts";
+import { proneToProneOnElbows } from "./transitions/tables/prone-to-prone-on-elbows.data.ts";
+import { proneOnElbowsToProne } from "./transitions/tables/prone-on-elbows-to-prone.data.ts";
+import { shortSittingToForearmsOnTableSitting } from "./transitions/tables/short-sitting-to-forearms-on-table-sitting.data.ts";
+import { forearmsOnTableSittingToShortSitting } from "./transitions/tables/forearms-on-table-sitting-to-short-sitting.data.ts";
+import { shortSittingToForearmsOnTableStanding } from "./transitions/tables/short-sitting-to-forearms-on-table-standing.data.ts";
+import { forearmsOnTableStandingToShortSitting } from "./transitions/tables/forearms-on-table-standing-to-short-sitting.data.ts";
+import { supineToLongSitting } from "./transitions/tables/supine-to-long-sitting.data.ts";
+import { longSittingToSupine } from "./transitions/tables/long-sitting-to-supine.data.ts";
+import { shortSittingToLongSitting } from "./transitions/tables/short-sitting-to-long-sitting.data.ts";
+import { longSittingToShortSitting } from "./transitions/tables/long-sitting-to-short-sitting.data.ts";
+import { matToWheelchairOverStrongSide } from "./transitions/tables/mat-to-wheelchair-over-strong-side.data.ts";
+import { matToWheelchairOverWeakSide } from "./transitions/tables/mat-to-wheelchair-over-weak-side.data.ts";
+
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
   bridge,
@@ -76,6 +106,15 @@ export const ACTIVITIES: readonly Activity[] = [
   hipAbductionSideLying,
   trunkCounterRotationSideLying,
   weakArmForwardSideLying,
+  proneOnElbowsHoldAndShift,
+  proneOnElbowsLiftAndReach,
+  tableForearmsSittingLean,
+  tableForearmsStandingLean,
+  longSittingBalanceAndReach,
+  longSittingScoot,
+  shortSittingReach,
+  shortSittingHipHike,
+  sitToStand,
   handsAndKneesRock,
   handsAndKneesLift,
   tallKneelBenchHoldAndShift,
@@ -93,6 +132,12 @@ export const POSITIONS: readonly Position[] = [
   hookLying,
   sideLyingOnWeakSide,
   sideLyingOnStrongSide,
+  prone,
+  proneOnElbows,
+  longSitting,
+  shortSitting,
+  forearmsOnTableSitting,
+  forearmsOnTableStanding,
   handsAndKnees,
   tallKneeling,
   tallKneelingAtBench,
@@ -116,6 +161,20 @@ export const TRANSITIONS: readonly Transition[] = [
   proneToSideLying,
   sideLyingToLongSitting,
   longSittingToSideLying,
+  wheelchairToMatOverStrongSide,
+  wheelchairToMatOverWeakSide,
+  proneToProneOnElbows,
+  proneOnElbowsToProne,
+  shortSittingToForearmsOnTableSitting,
+  forearmsOnTableSittingToShortSitting,
+  shortSittingToForearmsOnTableStanding,
+  forearmsOnTableStandingToShortSitting,
+  supineToLongSitting,
+  longSittingToSupine,
+  shortSittingToLongSitting,
+  longSittingToShortSitting,
+  matToWheelchairOverStrongSide,
+  matToWheelchairOverWeakSide,
   benchToHalfKneelingStrongForward,
   benchToHalfKneelingWeakForward,
   halfKneelingStrongForwardToBench,

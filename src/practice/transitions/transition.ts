@@ -10,6 +10,8 @@ export interface Transition {
   readonly name: string;
   readonly from: PositionId;
   readonly to: PositionId;
+  /** From a chair onto the mat, or off it into one: both ends are then the sitting on the mat. Absent between positions. */
+  readonly kind?: "arrival" | "leaving";
   /** In the order done; the number of a step is its place in the list. */
   readonly steps: readonly TransitionStep[];
   /** What the person needs for it: range, strength, understanding. */

@@ -64,7 +64,7 @@ export const shortSittingHipHike: Activity = {
     {
       id: "weak-hip-hand-on-table",
       name: "Weak hip up, hand on the table",
-      plainName: "Lift your weak hip",
+      plainName: "Lift your hip",
       changes: "The other hip goes up: the weak side of the trunk does the lifting.",
       movesFirst: "The weight settles on the strong sitting bone, then the weak hip is drawn toward the weak ribs.",
       pose: WEAK_HIP_UP,

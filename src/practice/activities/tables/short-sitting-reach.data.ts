@@ -65,7 +65,7 @@ export const shortSittingReach: Activity = {
     {
       id: "reach-to-strong",
       name: "Reach to the strong side",
-      plainName: "Reach to strong side",
+      plainName: "Reach out for cup",
       changes: "The table goes: the strong arm reaches freely to its own side.",
       movesFirst: "The strong sitting bone takes the weight, then the arm goes out and the weak side of the trunk brings it home.",
       pose: REACHES_TO_STRONG,
@@ -148,7 +148,7 @@ export const shortSittingReach: Activity = {
     {
       id: "over-weak-foot",
       name: "Reach ahead over the weak foot",
-      plainName: "Press your weak foot",
+      plainName: "Press foot and reach",
       changes: "The target moves ahead of the weak foot: that foot takes weight.",
       movesFirst: "The knee goes ahead over the weak toes, then the chest and the strong hand follow.",
       pose: REACHES_OVER_WEAK_FOOT,

@@ -107,7 +107,7 @@ export const tableForearmsStandingLean: Activity = {
     {
       id: "over-weak-leg",
       name: "Hips over the weak foot",
-      plainName: "Move onto weak leg",
+      plainName: "Hips over your foot",
       changes: "The hips move sideways over the weak foot.",
       movesFirst: "The pelvis glides level to the weak side; shoulders and forearms stay where they are.",
       pose: STANDING_OVER_WEAK_LEG,
