@@ -2,5 +2,8 @@
 import { writeFileSync } from "node:fs";
 import { runnerImport } from "vite";
 
-const { module } = await runnerImport(new URL("../src/app/contract/published-schemas.ts", import.meta.url).pathname, { configFile: false, logLevel: "error" });
+const { module } = await runnerImport(new URL("../src/app/contract/published-schemas.ts", import.meta.url).pathname, {
+  configFile: false,
+  logLevel: "error",
+});
 for (const [name, text] of module.writePublishedSchemas()) writeFileSync(new URL(name, import.meta.url), text);

@@ -17,11 +17,11 @@ export function frameFor(prepared: PreparedScene, view: View, size: { readonly w
   return fitCamera(camera, boundsOf(camera, prepared.clouds), size);
 }
 
-const TURNS = [0, 12, -12, 24, -24, 36, -36, 50, -50, 64, -64] as const;
-const RAISES = [0, 8, 16] as const;
+const TURNS = [0, 15, -15, 30, -30, 46, -46, 62, -62, 80, -80, 100, -100] as const;
+const RAISES = [0, 13] as const;
 /** A hand should be seen at least this much. */
 export const WANTED_VISIBLE = 0.62;
-const ROUGH = { width: 150, density: 1 } as const;
+const ROUGH = { width: 110, density: 1 } as const;
 
 /** Turns and raises the usual view until the helper's hands show and the helper does not hide the person. */
 export function chooseView(prepared: PreparedScene, usual: View): View {
@@ -42,15 +42,19 @@ export function chooseView(prepared: PreparedScene, usual: View): View {
       const hands = helper.palms.map((palm) => handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand));
       let all = 0;
       let shown = 0;
+      let weak = 0;
       for (let i = 0; i < alone.kinds.length; i++) {
         const kind = alone.kinds[i] ?? 0;
         if (kind === 0) continue;
         all++;
-        if (buffer.kinds[i] === kind) shown++;
+        if (buffer.kinds[i] !== kind) continue;
+        shown++;
+        if (person.skin.kinds[kind]?.hatched === true) weak++;
       }
       const seen = all === 0 ? 0 : shown / all;
-      const handScore = hands.reduce((sum, hand) => sum + Math.min(hand, WANTED_VISIBLE + 0.08) * 1.6, 0) + Math.min(1, ...hands.map((hand) => hand / WANTED_VISIBLE)) * 1.5;
-      const score = handScore + Math.min(seen, 0.86) * 2.4 - 0.006 * Math.abs(turn) - 0.008 * raise;
+      const handScore = hands.reduce((sum, hand) => sum + Math.min(1, hand / (WANTED_VISIBLE + 0.06)), 0) / Math.max(1, hands.length);
+      const leastHand = Math.min(1, ...hands.map((hand) => hand / WANTED_VISIBLE));
+      const score = 2 * handScore + 1.6 * leastHand + 3.4 * Math.min(seen, 0.9) + 0.9 * Math.min(1, weak / Math.max(1, 0.22 * all)) - 0.006 * Math.abs(turn) - 0.012 * raise;
       if (score > bestScore) {
         bestScore = score;
         best = view;

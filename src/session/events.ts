@@ -37,7 +37,8 @@ const head = {
   knowledge: identifier,
 };
 
-const event = <const K extends string, T extends z.core.$ZodLooseShape>(kind: K, shape: T) => z.strictObject({ ...head, kind: z.literal(kind), ...shape });
+const event = <const K extends string, T extends z.core.$ZodLooseShape>(kind: K, shape: T) =>
+  z.strictObject({ ...head, kind: z.literal(kind), ...shape });
 
 /** One thing that happened or was said in a session. Events are only ever added; a mistake is undone by a further event. */
 export const SESSION_EVENT = z.discriminatedUnion("kind", [
@@ -73,7 +74,12 @@ export const SESSION_EVENT = z.discriminatedUnion("kind", [
     next: z.exactOptional(z.enum(NEXT_STEPS)),
   }),
   event("itemSkipped", { ...rungName, because: freeWords }),
-  event("stopped", { because: z.enum(STOP_REASONS), activity: z.exactOptional(identifier), rung: z.exactOptional(identifier), words: z.exactOptional(freeWords) }),
+  event("stopped", {
+    because: z.enum(STOP_REASONS),
+    activity: z.exactOptional(identifier),
+    rung: z.exactOptional(identifier),
+    words: z.exactOptional(freeWords),
+  }),
   event("settled", { words: z.exactOptional(freeWords) }),
   event("said", { words: freeWords }),
   event("judgement", { words: freeWords }),

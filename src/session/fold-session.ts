@@ -15,7 +15,14 @@ export function foldSession(events: readonly SessionEvent[]): SessionState {
   const stops = recordStops(kept);
   const signed = of("signed").at(-1) ?? null;
   const standing = stops.at(-1);
-  const phase = start === null ? "notStarted" : signed !== null ? "signed" : standing !== undefined && standing.settledBy === null ? "stopped" : "running";
+  const phase =
+    start === null
+      ? "notStarted"
+      : signed !== null
+        ? "signed"
+        : standing !== undefined && standing.settledBy === null
+          ? "stopped"
+          : "running";
   return {
     session: all[0]?.session ?? null,
     person: start?.person ?? null,
@@ -46,7 +53,8 @@ export function orderEvents(events: readonly SessionEvent[]): readonly SessionEv
 /** Taking back an "undone" brings back what it took. */
 function undoneEvents(events: readonly SessionEvent[]): ReadonlySet<string> {
   const undone = new Set<string>();
-  for (const event of [...events].reverse()) if (event.kind === "undone" && !undone.has(event.id)) undone.add(event.event);
+  for (const event of [...events].reverse())
+    if (event.kind === "undone" && !undone.has(event.id)) undone.add(event.event);
   return undone;
 }
 
@@ -55,7 +63,8 @@ function recordItems(start: EventOf<"sessionStarted"> | null, events: readonly S
   const key = (activity: string, rung: string) => `${activity}/${rung}`;
   const record = (activity: string, rung: string): ItemRecord =>
     rungs.get(key(activity, rung)) ?? { activity, rung, planned: null, sets: [], exceptions: [], skipped: null };
-  for (const planned of start?.items ?? []) rungs.set(key(planned.activity, planned.rung), { ...record(planned.activity, planned.rung), planned });
+  for (const planned of start?.items ?? [])
+    rungs.set(key(planned.activity, planned.rung), { ...record(planned.activity, planned.rung), planned });
   for (const event of events) {
     if (event.kind !== "setDone" && event.kind !== "setException" && event.kind !== "itemSkipped") continue;
     const { activity, rung } = event;
@@ -71,7 +80,10 @@ function addToItem(item: ItemRecord, event: EventOf<"setDone" | "setException" |
     return { ...item, sets: [...item.sets, { event: event.id, asPlanned, repetitions, help, pain, exertion }] };
   }
   const { what, which = null, howOften = 1, value = null, gaveWay = null, next = null } = event;
-  return { ...item, exceptions: [...item.exceptions, { event: event.id, what, which, howOften, value, gaveWay, next }] };
+  return {
+    ...item,
+    exceptions: [...item.exceptions, { event: event.id, what, which, howOften, value, gaveWay, next }],
+  };
 }
 
 function recordStops(events: readonly SessionEvent[]): readonly Stop[] {
@@ -79,8 +91,17 @@ function recordStops(events: readonly SessionEvent[]): readonly Stop[] {
   for (const event of events) {
     const last = stops.at(-1);
     if (event.kind === "stopped")
-      stops.push({ event: event.id, because: event.because, at: event.at, activity: event.activity ?? null, rung: event.rung ?? null, words: event.words ?? null, settledBy: null });
-    if (event.kind === "settled" && last !== undefined && last.settledBy === null) stops[stops.length - 1] = { ...last, settledBy: event.id };
+      stops.push({
+        event: event.id,
+        because: event.because,
+        at: event.at,
+        activity: event.activity ?? null,
+        rung: event.rung ?? null,
+        words: event.words ?? null,
+        settledBy: null,
+      });
+    if (event.kind === "settled" && last !== undefined && last.settledBy === null)
+      stops[stops.length - 1] = { ...last, settledBy: event.id };
   }
   return stops;
 }

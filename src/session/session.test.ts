@@ -13,18 +13,39 @@ type Body = { kind: string } & Record<string, unknown>;
 /** Events of one session with their heads put on. */
 function session(...bodies: Body[]): SessionEvent[] {
   return bodies.map((body, index) => {
-    const read = readEvent({ id: `e${index + 1}`, session: "s1", sequence: index + 1, at: `2026-03-16T09:${String(index).padStart(2, "0")}:00Z`, knowledge: "k1", ...body });
+    const read = readEvent({
+      id: `e${index + 1}`,
+      session: "s1",
+      sequence: index + 1,
+      at: `2026-03-16T09:${String(index).padStart(2, "0")}:00Z`,
+      knowledge: "k1",
+      ...body,
+    });
     if (!read.ok) throw new Error(read.because);
     return read.value;
   });
 }
-const START: Body = { kind: "sessionStarted", person: "p1", plan: "plan1", items: [{ ...BRIDGE, sets: 2, repetitions: 8, help: "touching" }, { ...SIT, sets: 2, repetitions: 5 }] };
+const START: Body = {
+  kind: "sessionStarted",
+  person: "p1",
+  plan: "plan1",
+  items: [
+    { ...BRIDGE, sets: 2, repetitions: 8, help: "touching" },
+    { ...SIT, sets: 2, repetitions: 5 },
+  ],
+};
 const done = (rung: object, more: object = {}): Body => ({ kind: "setDone", ...rung, asPlanned: true, ...more });
 
 describe("what a session adds up to", () => {
   it("knows before anything is done what comes first", () => {
     expect(foldSession([])).toMatchObject({ phase: "notStarted", next: null, nextSequence: 1 });
-    expect(foldSession(session(START))).toMatchObject({ phase: "running", person: "p1", plan: "plan1", next: { ...BRIDGE, set: 1 }, nextSequence: 2 });
+    expect(foldSession(session(START))).toMatchObject({
+      phase: "running",
+      person: "p1",
+      plan: "plan1",
+      next: { ...BRIDGE, set: 1 },
+      nextSequence: 2,
+    });
   });
 
   it("counts sets with one event each and goes on to the next item", () => {
@@ -37,24 +58,42 @@ describe("what a session adds up to", () => {
     const taken = session(START, done(BRIDGE), { kind: "undone", event: "e2" });
     expect(foldSession(taken).next).toEqual({ ...BRIDGE, set: 1 });
     expect(foldSession(taken).undone).toEqual(["e2"]);
-    expect(foldSession(session(START, done(BRIDGE), { kind: "undone", event: "e2" }, { kind: "undone", event: "e3" })).next).toEqual({ ...BRIDGE, set: 2 });
+    expect(
+      foldSession(session(START, done(BRIDGE), { kind: "undone", event: "e2" }, { kind: "undone", event: "e3" })).next,
+    ).toEqual({ ...BRIDGE, set: 2 });
   });
 
   it("stops with the reason and goes on once settled", () => {
     const stopped = session(START, done(BRIDGE), { kind: "stopped", because: "dizziness", ...BRIDGE });
-    expect(foldSession(stopped)).toMatchObject({ phase: "stopped", stops: [{ because: "dizziness", activity: "bridge", settledBy: null }] });
-    const settled = foldSession(session(START, done(BRIDGE), { kind: "stopped", because: "dizziness" }, { kind: "settled" }));
+    expect(foldSession(stopped)).toMatchObject({
+      phase: "stopped",
+      stops: [{ because: "dizziness", activity: "bridge", settledBy: null }],
+    });
+    const settled = foldSession(
+      session(START, done(BRIDGE), { kind: "stopped", because: "dizziness" }, { kind: "settled" }),
+    );
     expect(settled).toMatchObject({ phase: "running", stops: [{ settledBy: "e4" }] });
   });
 
   it("leaves a skipped item and one that was given up", () => {
-    expect(foldSession(session(START, { kind: "itemSkipped", ...BRIDGE, because: "no time" })).next).toEqual({ ...SIT, set: 1 });
-    expect(foldSession(session(START, { kind: "setException", ...BRIDGE, what: "gaveWay", next: "leaveItem" })).next).toEqual({ ...SIT, set: 1 });
+    expect(foldSession(session(START, { kind: "itemSkipped", ...BRIDGE, because: "no time" })).next).toEqual({
+      ...SIT,
+      set: 1,
+    });
+    expect(
+      foldSession(session(START, { kind: "setException", ...BRIDGE, what: "gaveWay", next: "leaveItem" })).next,
+    ).toEqual({ ...SIT, set: 1 });
   });
 
   it("keeps words, judgement, incident and signature with their events", () => {
     const state = foldSession(
-      session(START, { kind: "said", words: "my leg feels heavy" }, { kind: "judgement", words: "steadier than Friday" }, { kind: "incident", what: "slid to the mat" }, { kind: "signed", by: "therapist" }),
+      session(
+        START,
+        { kind: "said", words: "my leg feels heavy" },
+        { kind: "judgement", words: "steadier than Friday" },
+        { kind: "incident", what: "slid to the mat" },
+        { kind: "signed", by: "therapist" },
+      ),
     );
     expect(state.said[0]?.id).toBe("e2");
     expect(state.judgements[0]?.words).toBe("steadier than Friday");
@@ -63,7 +102,14 @@ describe("what a session adds up to", () => {
   });
 
   it("gives the same state in any order and with repeats", () => {
-    const events = session(START, done(BRIDGE), { kind: "vitalSigns", when: "before", systolic: 130, diastolic: 80 }, done(SIT), { kind: "undone", event: "e2" }, { kind: "stopped", because: "tired" });
+    const events = session(
+      START,
+      done(BRIDGE),
+      { kind: "vitalSigns", when: "before", systolic: 130, diastolic: 80 },
+      done(SIT),
+      { kind: "undone", event: "e2" },
+      { kind: "stopped", because: "tired" },
+    );
     fc.assert(
       fc.property(fc.shuffledSubarray([...events, ...events], { minLength: events.length * 2 }), (shuffled) => {
         expect(foldSession(shuffled)).toEqual(foldSession(events));
@@ -101,7 +147,16 @@ describe("the entry for the next case file", () => {
         ),
       ),
     );
-    expect(entry.items[0]).toEqual({ ...BRIDGE, done: "changed", sets: 2, repetitions: 5, help: "minimal", faults: ["pelvis-rolls-back"], pain: 4, gaveWay: { joint: "hip", side: "weak", how: "folds" } });
+    expect(entry.items[0]).toEqual({
+      ...BRIDGE,
+      done: "changed",
+      sets: 2,
+      repetitions: 5,
+      help: "minimal",
+      faults: ["pelvis-rolls-back"],
+      pain: 4,
+      gaveWay: { joint: "hip", side: "weak", how: "folds" },
+    });
     expect(entry.stopped).toEqual({ because: "pain" });
   });
 });
@@ -109,7 +164,15 @@ describe("the entry for the next case file", () => {
 describe("what may follow", () => {
   const there = session(START, done(BRIDGE));
   const next = (body: Body, head: object = {}) => {
-    const read = readEvent({ id: "new", session: "s1", sequence: 3, at: "2026-03-16T10:00:00Z", knowledge: "k1", ...body, ...head });
+    const read = readEvent({
+      id: "new",
+      session: "s1",
+      sequence: 3,
+      at: "2026-03-16T10:00:00Z",
+      knowledge: "k1",
+      ...body,
+      ...head,
+    });
     if (!read.ok) throw new Error(read.because);
     return refuseEvent(there, read.value);
   };
@@ -131,7 +194,14 @@ describe("what may follow", () => {
   });
   it("adds only words to a signed session", () => {
     const signed = session(START, done(BRIDGE), { kind: "signed", by: "therapist" });
-    const [set, said, undo] = session(START, done(BRIDGE), { kind: "said", words: "x" }, done(BRIDGE), { kind: "said", words: "later" }, { kind: "undone", event: "e2" }).slice(3);
+    const [set, said, undo] = session(
+      START,
+      done(BRIDGE),
+      { kind: "said", words: "x" },
+      done(BRIDGE),
+      { kind: "said", words: "later" },
+      { kind: "undone", event: "e2" },
+    ).slice(3);
     if (set === undefined || said === undefined || undo === undefined) throw new Error("three events");
     expect(refuseEvent(signed, set)).toMatch(/signed/);
     expect(refuseEvent(signed, { ...said, sequence: 4 })).toBeNull();
@@ -146,9 +216,18 @@ describe("the stored form", () => {
     expect(read).toEqual({ ok: true, value: { format: 1, session: "s1", events } });
   });
   it("refuses a later form and a spoiled one with a sentence", () => {
-    expect(readStoredSession({ format: 2 })).toMatchObject({ ok: false, because: expect.stringMatching(/later version/) });
-    expect(readStoredSession({ format: 1, session: "s1", events: [{ kind: "setDone" }] })).toMatchObject({ ok: false, because: expect.stringMatching(/events\.0/) });
+    expect(readStoredSession({ format: 2 })).toMatchObject({
+      ok: false,
+      because: expect.stringMatching(/later version/),
+    });
+    expect(readStoredSession({ format: 1, session: "s1", events: [{ kind: "setDone" }] })).toMatchObject({
+      ok: false,
+      because: expect.stringMatching(/events\.0/),
+    });
     expect(readEvent(null)).toMatchObject({ ok: false });
-    expect(readEvent({ ...session(START)[0], extra: 1 })).toMatchObject({ ok: false, because: expect.stringMatching(/extra/) });
+    expect(readEvent({ ...session(START)[0], extra: 1 })).toMatchObject({
+      ok: false,
+      because: expect.stringMatching(/extra/),
+    });
   });
 });

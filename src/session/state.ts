@@ -24,7 +24,14 @@ export interface ItemRecord {
   readonly rung: string;
   /** Null for a rung that was not in the plan. */
   readonly planned: PlannedItem | null;
-  readonly sets: readonly { readonly event: string; readonly asPlanned: boolean; readonly repetitions: number | null; readonly help: HelpWord | null; readonly pain: number | null; readonly exertion: number | null }[];
+  readonly sets: readonly {
+    readonly event: string;
+    readonly asPlanned: boolean;
+    readonly repetitions: number | null;
+    readonly help: HelpWord | null;
+    readonly pain: number | null;
+    readonly exertion: number | null;
+  }[];
   readonly exceptions: readonly SeenException[];
   readonly skipped: { readonly event: string; readonly because: string } | null;
 }

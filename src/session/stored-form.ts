@@ -1,7 +1,9 @@
 import { orderEvents } from "./fold-session.ts";
 import { SESSION_EVENT, STORED_FORMAT, STORED_SESSION, type SessionEvent, type StoredSession } from "./events.ts";
 
-export type ReadSession = { readonly ok: true; readonly value: StoredSession } | { readonly ok: false; readonly because: string };
+export type ReadSession =
+  | { readonly ok: true; readonly value: StoredSession }
+  | { readonly ok: false; readonly because: string };
 
 /** The session as it is stored or handed over, its events in order. */
 export function writeStoredSession(session: string, events: readonly SessionEvent[]): StoredSession {
@@ -12,13 +14,21 @@ export function writeStoredSession(session: string, events: readonly SessionEven
 export function readStoredSession(value: unknown): ReadSession {
   const format = typeof value === "object" && value !== null && "format" in value ? value.format : undefined;
   if (typeof format === "number" && format > STORED_FORMAT)
-    return { ok: false, because: `This session was stored by a later version (form ${format}); this one reads up to form ${STORED_FORMAT}.` };
+    return {
+      ok: false,
+      because: `This session was stored by a later version (form ${format}); this one reads up to form ${STORED_FORMAT}.`,
+    };
   const result = STORED_SESSION.safeParse(value);
   if (result.success) return { ok: true, value: result.data };
-  return { ok: false, because: `This is not a stored session: ${sayPlace(result.error.issues[0]?.path ?? [])} does not have its form.` };
+  return {
+    ok: false,
+    because: `This is not a stored session: ${sayPlace(result.error.issues[0]?.path ?? [])} does not have its form.`,
+  };
 }
 
-export type ReadEvent = { readonly ok: true; readonly value: SessionEvent } | { readonly ok: false; readonly because: string };
+export type ReadEvent =
+  | { readonly ok: true; readonly value: SessionEvent }
+  | { readonly ok: false; readonly because: string };
 
 /** Reads one event; where it cannot be read, names the field. */
 export function readEvent(value: unknown): ReadEvent {

@@ -31,9 +31,30 @@ export const EMPTY_PLAN: PlanAnswer = {
 
 /** A session of so many sets after its start. */
 export function inventedSession(session: string, person: string, sets: number): SessionEvent[] {
-  const head = (sequence: number) => ({ id: `${session}-${sequence}`, session, sequence, at: "2026-03-16T09:00:00Z", knowledge: "k1" });
+  const head = (sequence: number) => ({
+    id: `${session}-${sequence}`,
+    session,
+    sequence,
+    at: "2026-03-16T09:00:00Z",
+    knowledge: "k1",
+  });
   return [
-    { ...head(1), kind: "sessionStarted", person, plan: "plan-1", items: [{ activity: "bridge", rung: "both-feet", sets: 2, repetitions: 8 }] },
-    ...Array.from({ length: sets }, (_, index): SessionEvent => ({ ...head(index + 2), kind: "setDone", activity: "bridge", rung: "both-feet", asPlanned: true })),
+    {
+      ...head(1),
+      kind: "sessionStarted",
+      person,
+      plan: "plan-1",
+      items: [{ activity: "bridge", rung: "both-feet", sets: 2, repetitions: 8 }],
+    },
+    ...Array.from(
+      { length: sets },
+      (_, index): SessionEvent => ({
+        ...head(index + 2),
+        kind: "setDone",
+        activity: "bridge",
+        rung: "both-feet",
+        asPlanned: true,
+      }),
+    ),
   ];
 }

@@ -19,7 +19,10 @@ export interface ReadArguments {
 
 /** Sorts what was typed after the name of a command; everything wrong with it is listed at once. */
 export function readArguments(typed: readonly string[], form: CommandForm): ReadArguments {
-  const options = Object.fromEntries([...form.values.map((name) => [name, { type: "string" as const }]), ...form.flags.map((name) => [name, { type: "boolean" as const }])]);
+  const options = Object.fromEntries([
+    ...form.values.map((name) => [name, { type: "string" as const }]),
+    ...form.flags.map((name) => [name, { type: "boolean" as const }]),
+  ]);
   const { tokens } = parseArgs({ args: [...typed], options, strict: false, allowPositionals: true, tokens: true });
   const values = new Map<string, string>();
   const flags = new Set<string>();
@@ -34,7 +37,8 @@ export function readArguments(typed: readonly string[], form: CommandForm): Read
       if (given === undefined) flags.add(name);
       else faults.push({ path: rawName, found: sayFound(given), expected: "no value" });
     } else if (form.values.includes(name)) {
-      if (given === undefined || given === "" || (given.startsWith("--") && !token.inlineValue)) faults.push({ path: rawName, found: "nothing", expected: "a value after it" });
+      if (given === undefined || given === "" || (given.startsWith("--") && !token.inlineValue))
+        faults.push({ path: rawName, found: "nothing", expected: "a value after it" });
       else if (values.has(name)) faults.push({ path: rawName, found: "it twice", expected: "it once" });
       else values.set(name, given);
     } else faults.push(unknownOption(rawName, name, form));
@@ -51,16 +55,32 @@ export function readArguments(typed: readonly string[], form: CommandForm): Read
 function unknownOption(rawName: string, name: string, form: CommandForm): Fault {
   const known = [...form.values, ...form.flags];
   const nearest = findNearest(name, known);
-  return { path: rawName, found: "an unknown option", expected: `one of ${known.map((one) => `--${one}`).join(", ")}${nearest === null ? "" : `; nearest: --${nearest}`}` };
+  return {
+    path: rawName,
+    found: "an unknown option",
+    expected: `one of ${known.map((one) => `--${one}`).join(", ")}${nearest === null ? "" : `; nearest: --${nearest}`}`,
+  };
 }
 
-export type ReadNumber = { readonly value: number; readonly fault: null } | { readonly value: null; readonly fault: Fault };
+export type ReadNumber =
+  | { readonly value: number; readonly fault: null }
+  | { readonly value: null; readonly fault: Fault };
 
 /** A whole number after an option, or the usual one where it was not given. */
-export function readWhole(values: ReadonlyMap<string, string>, name: string, usual: number, least: number, most: number, unit: string): ReadNumber {
+export function readWhole(
+  values: ReadonlyMap<string, string>,
+  name: string,
+  usual: number,
+  least: number,
+  most: number,
+  unit: string,
+): ReadNumber {
   const typed = values.get(name);
   if (typed === undefined) return { value: usual, fault: null };
   const value = /^\d{1,9}$/.test(typed) ? Number(typed) : Number.NaN;
   if (value >= least && value <= most) return { value, fault: null };
-  return { value: null, fault: { path: `--${name}`, found: sayFound(typed), expected: `a whole number from ${least} to ${most}${unit}` } };
+  return {
+    value: null,
+    fault: { path: `--${name}`, found: sayFound(typed), expected: `a whole number from ${least} to ${most}${unit}` },
+  };
 }

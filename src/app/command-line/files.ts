@@ -1,20 +1,42 @@
-import { closeSync, fsyncSync, openSync, readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  closeSync,
+  fsyncSync,
+  openSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
 import type { CaseFile } from "../contract/case-file.ts";
 import type { Fault } from "../contract/faults.ts";
 import { LARGEST_CASE, parseCase } from "../contract/parse-case.ts";
 
-export type ReadCase = { readonly ok: true; readonly file: CaseFile; readonly warnings: readonly Fault[] } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type ReadCase =
+  | { readonly ok: true; readonly file: CaseFile; readonly warnings: readonly Fault[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** Reads a case file from the disk, or lists everything that is wrong with it. */
 export function readCaseFile(name: string): ReadCase {
-  const refuse = (found: string, expected: string): ReadCase => ({ ok: false, faults: [{ path: name, found, expected }] });
+  const refuse = (found: string, expected: string): ReadCase => ({
+    ok: false,
+    faults: [{ path: name, found, expected }],
+  });
   try {
     const { size } = statSync(name);
-    if (size > LARGEST_CASE) return refuse(`${Math.round(size / 1_000_000)} million bytes`, `a case file of at most ${LARGEST_CASE / 1_000_000} million`);
+    if (size > LARGEST_CASE)
+      return refuse(
+        `${Math.round(size / 1_000_000)} million bytes`,
+        `a case file of at most ${LARGEST_CASE / 1_000_000} million`,
+      );
     const parsed = parseCase(readFileSync(name, "utf8"));
     if (parsed.ok) return { ok: true, file: parsed.value, warnings: parsed.warnings };
-    return { ok: false, faults: parsed.faults.map((fault) => (fault.path === "the file" ? { ...fault, path: name } : fault)) };
+    return {
+      ok: false,
+      faults: parsed.faults.map((fault) => (fault.path === "the file" ? { ...fault, path: name } : fault)),
+    };
   } catch (error) {
     const found = sayFileTrouble(error);
     if (found === null) throw error;
@@ -55,7 +77,8 @@ export function writeFiles(files: readonly NewFile[]): Fault | null {
 function placeOf(name: string): string {
   const there = statSync(name, { throwIfNoEntry: false });
   if (there === undefined) return name;
-  if (!there.isFile()) throw Object.assign(new Error("not a file"), { code: there.isDirectory() ? "EISDIR" : "ENOTFILE" });
+  if (!there.isFile())
+    throw Object.assign(new Error("not a file"), { code: there.isDirectory() ? "EISDIR" : "ENOTFILE" });
   return realpathSync(name);
 }
 

@@ -1,6 +1,15 @@
 import { findNearest } from "../contract/nearest.ts";
 import { type CommandForm, type ReadArguments, readArguments } from "./arguments.ts";
-import { CATALOGUE_FORM, CHECK_FORM, EFFORT_FORM, PLAN_FORM, runCatalogue, runCheck, runEffort, runPlan } from "./case-commands.ts";
+import {
+  CATALOGUE_FORM,
+  CHECK_FORM,
+  EFFORT_FORM,
+  PLAN_FORM,
+  runCatalogue,
+  runCheck,
+  runEffort,
+  runPlan,
+} from "./case-commands.ts";
 import type { Engine } from "./engine-form.ts";
 import { runServe, SERVE_FORM } from "./serve-command.ts";
 import { GOOD, OUR_FAULT, refuseFaults, refuseSentence, type Terminal } from "./terminal.ts";
@@ -33,7 +42,8 @@ export async function runCommand(typed: readonly string[], terminal: Terminal, e
   try {
     if (name === undefined) return refuseSentence(terminal, HELP.trimEnd(), false);
     if (name === "--help" || name === "-h" || name === "help") return say(terminal, HELP);
-    if (name === "--version") return say(terminal, `matside ${engine.version.product}, knowledge ${engine.version.knowledge}\n`);
+    if (name === "--version")
+      return say(terminal, `matside ${engine.version.product}, knowledge ${engine.version.knowledge}\n`);
     if (LATER.includes(name)) return refuseSentence(terminal, `"${name}" is not in this version.`, asJson);
     const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
     if (command === undefined) return refuseFaults(terminal, [unknownCommand(name)], asJson);
@@ -54,5 +64,9 @@ function say(terminal: Terminal, text: string): number {
 function unknownCommand(name: string) {
   const known = [...Object.keys(COMMANDS), ...LATER];
   const nearest = findNearest(name, known);
-  return { path: "command", found: JSON.stringify(name.slice(0, 60)), expected: `one of ${known.join(", ")}${nearest === null ? "" : `; nearest: ${nearest}`}` };
+  return {
+    path: "command",
+    found: JSON.stringify(name.slice(0, 60)),
+    expected: `one of ${known.join(", ")}${nearest === null ? "" : `; nearest: ${nearest}`}`,
+  };
 }

@@ -24,13 +24,24 @@ export const SERVE_FORM: CommandForm = {
 const HOME = dirname(fileURLToPath(import.meta.url));
 
 /** Opens the records and answers the page until it is told to end. */
-export async function runServe({ values, flags, faults }: ReadArguments, terminal: Terminal, engine: Engine): Promise<number> {
+export async function runServe(
+  { values, flags, faults }: ReadArguments,
+  terminal: Terminal,
+  engine: Engine,
+): Promise<number> {
   const asJson = flags.has("json");
   const port = readWhole(values, "port", USUAL_PORT, 0, 65_535, "");
   const wrong = [...faults, ...(port.fault === null ? [] : [port.fault])];
   if (wrong.length > 0 || port.value === null) return refuseFaults(terminal, wrong, asJson);
-  if (values.has("database-url")) return refuseSentence(terminal, "--database-url is not in this version: the records are kept in a folder of this computer, see --data.", asJson);
-  const opened = await openStore(values.get("data") ?? join(HOME, "..", ".data"), { now: () => new Date().toISOString() });
+  if (values.has("database-url"))
+    return refuseSentence(
+      terminal,
+      "--database-url is not in this version: the records are kept in a folder of this computer, see --data.",
+      asJson,
+    );
+  const opened = await openStore(values.get("data") ?? join(HOME, "..", ".data"), {
+    now: () => new Date().toISOString(),
+  });
   if (!opened.ok) return refuseSentence(terminal, opened.because, asJson);
   const { store } = opened;
   if (flags.has("demo")) {
@@ -54,7 +65,11 @@ export async function runServe({ values, flags, faults }: ReadArguments, termina
     return refuseSentence(terminal, started.because, asJson);
   }
   const { server } = started;
-  terminal.out(asJson ? `${JSON.stringify({ ok: true, address: server.address, port: server.port })}\n` : `Matside is open at ${server.address}\n`);
+  terminal.out(
+    asJson
+      ? `${JSON.stringify({ ok: true, address: server.address, port: server.port })}\n`
+      : `Matside is open at ${server.address}\n`,
+  );
   if (flags.has("open")) openBrowser(server.address);
   await untilTold();
   await server.close();
@@ -68,9 +83,16 @@ async function addDemoPeople(store: Store, engine: Engine): Promise<string | nul
   const folder = join(HOME, "..", "examples");
   for (const name of listExamples(folder)) {
     const read = readCaseFile(join(folder, name));
-    if (!read.ok) return `The example ${name} cannot be read: ${read.faults[0]?.path ?? ""} ${read.faults[0]?.expected ?? ""}`;
+    if (!read.ok)
+      return `The example ${name} cannot be read: ${read.faults[0]?.path ?? ""} ${read.faults[0]?.expected ?? ""}`;
     const person = name.replace(/\.json$/, "");
-    const kept = await store.writeCase({ id: `demo-${person}`, person, at: new Date().toISOString(), knowledge: engine.version.knowledge, case: read.file });
+    const kept = await store.writeCase({
+      id: `demo-${person}`,
+      person,
+      at: new Date().toISOString(),
+      knowledge: engine.version.knowledge,
+      case: read.file,
+    });
     if (!kept.ok) return kept.because;
   }
   return null;
@@ -89,7 +111,8 @@ function listExamples(folder: string): readonly string[] {
 
 /** Shows the page in the usual browser; where there is none, the address stands in the terminal. */
 function openBrowser(address: string): void {
-  const [command, ...before] = process.platform === "darwin" ? ["open"] : process.platform === "win32" ? ["cmd", "/c", "start", ""] : ["xdg-open"];
+  const [command, ...before] =
+    process.platform === "darwin" ? ["open"] : process.platform === "win32" ? ["cmd", "/c", "start", ""] : ["xdg-open"];
   const opener = spawn(command ?? "xdg-open", [...before, address], { stdio: "ignore", detached: true });
   opener.on("error", () => {});
   opener.unref();
@@ -100,4 +123,3 @@ function untilTold(): Promise<void> {
     for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => resolve());
   });
 }
-

@@ -6,7 +6,16 @@ export const VERSION = z.object({ product: z.string(), knowledge: z.string() });
 /** 5th, 50th and 95th percentile of the person model's samples. */
 export const RANGE_OF = z.object({ low: z.number(), middle: z.number(), high: z.number() });
 /** A direction seen from the person, by body side. */
-export const DIRECTIONS = ["forward", "back", "left", "right", "forwardLeft", "forwardRight", "backLeft", "backRight"] as const;
+export const DIRECTIONS = [
+  "forward",
+  "back",
+  "left",
+  "right",
+  "forwardLeft",
+  "forwardRight",
+  "backLeft",
+  "backRight",
+] as const;
 /** With no weaker side a direction has none either. */
 export const DIRECTION = z.enum([...DIRECTIONS, "either", "forwardEither", "backEither"]);
 export const ANSWER_SIDE = z.enum(["left", "right", "both", "either"]);

@@ -17,12 +17,30 @@ export const SENSATION_KEYS = ["armTouch", "armPosition", "legTouch", "legPositi
 export const LOAD_SHARE_KEYS = ["standing", "kneeling", "halfKneeling", "sitting"] as const;
 export const CAUSE_KINDS = ["stroke", "spinalCord", "amputation", "fracture", "general"] as const;
 export const STROKE_TYPES = ["infarct", "haemorrhage", "unknown"] as const;
-export const TERRITORIES = ["anterior", "middle", "posterior", "brainstem", "cerebellum", "lacunar", "unknown"] as const;
+export const TERRITORIES = [
+  "anterior",
+  "middle",
+  "posterior",
+  "brainstem",
+  "cerebellum",
+  "lacunar",
+  "unknown",
+] as const;
 export const AMPUTATION_LEVELS = ["partialFoot", "ankle", "belowKnee", "throughKnee", "aboveKnee"] as const;
 export const LOOK_RESULTS = ["notTried", "cannot", "withHelp", "withTouch", "alone", "aloneWell"] as const;
 export const GAVE_WAY_JOINTS = ["shoulder", "elbow", "wrist", "trunk", "hip", "knee", "ankle"] as const;
 export const GAVE_WAY_HOW = ["folds", "snapsBack", "turns", "drops"] as const;
-export const TASK_STOPPED_BY = ["pain", "dizziness", "breath", "fear", "understanding", "attention", "tone", "equipment", "other"] as const;
+export const TASK_STOPPED_BY = [
+  "pain",
+  "dizziness",
+  "breath",
+  "fear",
+  "understanding",
+  "attention",
+  "tone",
+  "equipment",
+  "other",
+] as const;
 export const BALANCE_GRADES = ["none", "poor", "fair", "good", "normal"] as const;
 export const SEVERITIES = ["none", "mild", "marked"] as const;
 export const FALLS_SEEN = ["weak", "strong", "forward", "back", "backAndWeak", "forwardAndWeak"] as const;

@@ -42,7 +42,10 @@ export const ORDERS = group("orders of the physician", {
 const PRECAUTION_CODE = codes("precaution", PRECAUTION_IDS);
 
 export const PRECAUTION = z.union(
-  [PRECAUTION_CODE, group("precaution", { code: PRECAUTION_CODE, note: maybe(words("note", 500)), orders: maybe(ORDERS) })],
+  [
+    PRECAUTION_CODE,
+    group("precaution", { code: PRECAUTION_CODE, note: maybe(words("note", 500)), orders: maybe(ORDERS) }),
+  ],
   { error: 'precaution: a code in quotes, or {"code": …, "note": …, "orders": …}' },
 );
 
@@ -53,11 +56,23 @@ export const VITALS = group("vital signs", {
   diastolic: maybe(rate("diastolic pressure", 20, 200, "mmHg")),
   heartRate: maybe(rate("heart rate", 20, 250, "beats a minute")),
   oxygenSaturation: maybe(
-    measured({ what: "oxygen saturation", min: 40, max: 100, unit: "percent", hint: (v) => (v > 0.4 && v <= 1 ? `this looks like a fraction: write ${Math.round(v * 100)}` : null) }),
+    measured({
+      what: "oxygen saturation",
+      min: 40,
+      max: 100,
+      unit: "percent",
+      hint: (v) => (v > 0.4 && v <= 1 ? `this looks like a fraction: write ${Math.round(v * 100)}` : null),
+    }),
   ),
   respiratoryRate: maybe(rate("breaths", 2, 80, "a minute")),
   temperatureC: maybe(
-    measured({ what: "temperature", min: 30, max: 44, unit: "degrees Celsius", hint: (v) => (v > 85 && v < 112 ? "this looks like Fahrenheit" : null) }),
+    measured({
+      what: "temperature",
+      min: 30,
+      max: 44,
+      unit: "degrees Celsius",
+      hint: (v) => (v > 85 && v < 112 ? "this looks like Fahrenheit" : null),
+    }),
   ),
   painNow: maybe(rate("pain now", 0, 10, "(0 none, 10 the most)")),
   lastMealMinutesAgo: maybe(rate("last meal", 0, 10080, "minutes ago")),

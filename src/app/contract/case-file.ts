@@ -21,9 +21,20 @@ const HEIGHT = {
   min: 120,
   max: 220,
   unit: "centimetres",
-  hint: (v: number) => (v >= 1.2 && v <= 2.2 ? `this looks like metres: write ${Math.round(v * 100)}` : v >= 1200 && v <= 2200 ? `this looks like millimetres: write ${Math.round(v / 10)}` : null),
+  hint: (v: number) =>
+    v >= 1.2 && v <= 2.2
+      ? `this looks like metres: write ${Math.round(v * 100)}`
+      : v >= 1200 && v <= 2200
+        ? `this looks like millimetres: write ${Math.round(v / 10)}`
+        : null,
 };
-const MASS = { what: "mass", min: 30, max: 250, unit: "kilograms", hint: (v: number) => (v >= 30_000 && v <= 250_000 ? `this looks like grams: write ${v / 1000}` : null) };
+const MASS = {
+  what: "mass",
+  min: 30,
+  max: 250,
+  unit: "kilograms",
+  hint: (v: number) => (v >= 30_000 && v <= 250_000 ? `this looks like grams: write ${v / 1000}` : null),
+};
 
 const PERSON = group("person", {
   sex: codes("sex", ["female", "male"]),
@@ -33,9 +44,15 @@ const PERSON = group("person", {
 });
 
 const DAYS_WORDS = "days since onset: a number from 0 to 40000, or null where there was no onset";
-const DAYS_SINCE_ONSET = z.union([z.number({ error: DAYS_WORDS }).min(0, { error: DAYS_WORDS }).max(40_000, { error: DAYS_WORDS }), z.null({ error: DAYS_WORDS })], {
-  error: DAYS_WORDS,
-});
+const DAYS_SINCE_ONSET = z.union(
+  [
+    z.number({ error: DAYS_WORDS }).min(0, { error: DAYS_WORDS }).max(40_000, { error: DAYS_WORDS }),
+    z.null({ error: DAYS_WORDS }),
+  ],
+  {
+    error: DAYS_WORDS,
+  },
+);
 
 const FAMILY_HELPER = group("helper in the family", {
   heightCm: maybe(measured(HEIGHT)),
@@ -46,7 +63,13 @@ const FAMILY_HELPER = group("helper in the family", {
 
 const tenth = (what: string) => measured({ what, min: 0, max: 10, unit: "(0 none, 10 the most)" });
 const surface = (what: string) =>
-  measured({ what, min: 15, max: 120, unit: "centimetres", hint: (v) => (v > 0.1 && v < 1.3 ? `this looks like metres: write ${Math.round(v * 100)}` : null) });
+  measured({
+    what,
+    min: 15,
+    max: 120,
+    unit: "centimetres",
+    hint: (v) => (v > 0.1 && v < 1.3 ? `this looks like metres: write ${Math.round(v * 100)}` : null),
+  });
 
 const MEASURE = group("one measure", {
   id: words("measure", 80),
@@ -92,7 +115,9 @@ export const CASE_FILE = group("case file", {
       aphasia: maybe(codes("aphasia", APHASIAS)),
       follows: maybe(codes("what the person follows", FOLLOWS)),
       language: maybe(
-        z.string({ error: 'language: a language tag such as "en" or "pt-BR"' }).regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, { error: 'language: a language tag such as "en" or "pt-BR"' }),
+        z
+          .string({ error: 'language: a language tag such as "en" or "pt-BR"' })
+          .regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/, { error: 'language: a language tag such as "en" or "pt-BR"' }),
       ),
     }),
   ),

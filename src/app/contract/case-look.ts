@@ -1,5 +1,5 @@
 import { LOOK_TASKS } from "../../plan/findings.ts";
-import { ASSISTANCE } from "../../practice/handling/assistance.data.ts";
+import type { ASSISTANCE } from "../../practice/handling/assistance.data.ts";
 import { STOP_REASONS } from "../../session/codes.ts";
 import { GAVE_WAY_HOW, GAVE_WAY_JOINTS, LOOK_RESULTS, TASK_STOPPED_BY } from "./case-codes.ts";
 import { codes, counted, group, ISO_DATE, listOf, maybe, measured, words } from "./fields.ts";
@@ -11,18 +11,30 @@ export const GAVE_WAY = group("where it gave way", {
 });
 
 /** A seat given in metres is recognised. */
-const metresForSeat = (v: number) => (v > 0.2 && v < 1.1 ? `this looks like metres: write ${Math.round(v * 100)}` : null);
+const metresForSeat = (v: number) =>
+  v > 0.2 && v < 1.1 ? `this looks like metres: write ${Math.round(v * 100)}` : null;
 
 export const LOOK_ENTRY = group("one task of the look", {
   task: codes("task", LOOK_TASKS),
   result: codes("result", LOOK_RESULTS),
   gaveWay: maybe(GAVE_WAY),
   stoppedBy: maybe(codes("what stopped it", TASK_STOPPED_BY)),
-  seatHeightCm: maybe(measured({ what: "height of the seat", min: 20, max: 110, unit: "centimetres", hint: metresForSeat })),
+  seatHeightCm: maybe(
+    measured({ what: "height of the seat", min: 20, max: 110, unit: "centimetres", hint: metresForSeat }),
+  ),
 });
 
 /** How much help, in the words of the log. */
-const HELP_WORDS = ["alone", "setUp", "standBy", "touching", "minimal", "moderate", "maximal", "dependent"] as const satisfies readonly (keyof typeof ASSISTANCE)[];
+const HELP_WORDS = [
+  "alone",
+  "setUp",
+  "standBy",
+  "touching",
+  "minimal",
+  "moderate",
+  "maximal",
+  "dependent",
+] as const satisfies readonly (keyof typeof ASSISTANCE)[];
 
 const tenth = (what: string) => measured({ what, min: 0, max: 10, unit: "(0 none, 10 the most)" });
 

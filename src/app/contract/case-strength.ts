@@ -3,16 +3,25 @@ import { LIMB_KEYS, TRUNK_KEYS } from "../../plan/person/slots.ts";
 import { BODY_SIDES, GRADES, LOAD_SHARE_KEYS, SENSATION_KEYS, TONE_GRADES, TONE_KEYS } from "./case-codes.ts";
 import { codes, eachOptional, group, maybe, measured } from "./fields.ts";
 
-const READING_WORDS = 'strength: a manual grade in quotes ("0" to "5", with + or -), {"newtonMetres": number} or {"newtons": number, "leverCm": number}';
+const READING_WORDS =
+  'strength: a manual grade in quotes ("0" to "5", with + or -), {"newtonMetres": number} or {"newtons": number, "leverCm": number}';
 
 /** A manual grade, a moment read from a dynamometer, or a force with its lever. */
 export const STRENGTH_READING = z.union(
   [
     codes("manual grade", GRADES),
-    group("reading of a dynamometer", { newtonMetres: measured({ what: "moment", min: 0, max: 800, unit: "newton-metres" }) }),
+    group("reading of a dynamometer", {
+      newtonMetres: measured({ what: "moment", min: 0, max: 800, unit: "newton-metres" }),
+    }),
     group("reading of a dynamometer", {
       newtons: measured({ what: "force", min: 0, max: 3000, unit: "newtons" }),
-      leverCm: measured({ what: "lever", min: 2, max: 80, unit: "centimetres", hint: (v) => (v > 0 && v < 1 ? "this looks like metres" : null) }),
+      leverCm: measured({
+        what: "lever",
+        min: 2,
+        max: 80,
+        unit: "centimetres",
+        hint: (v) => (v > 0 && v < 1 ? "this looks like metres" : null),
+      }),
     }),
   ],
   { error: READING_WORDS },
@@ -31,14 +40,31 @@ export const RANGE = group("range", {
   trunk: maybe(group("range of the trunk", eachOptional(TRUNK_KEYS, RANGE_ANGLE))),
 });
 
-export const TONE = group("tone", eachOptional(BODY_SIDES, group("tone of one side", eachOptional(TONE_KEYS, codes("modified Ashworth grade", TONE_GRADES)))));
+export const TONE = group(
+  "tone",
+  eachOptional(
+    BODY_SIDES,
+    group("tone of one side", eachOptional(TONE_KEYS, codes("modified Ashworth grade", TONE_GRADES))),
+  ),
+);
 
 export const SENSATION = group(
   "sensation",
-  eachOptional(BODY_SIDES, group("sensation of one side", eachOptional(SENSATION_KEYS, codes("sensation", ["intact", "reduced", "absent"])))),
+  eachOptional(
+    BODY_SIDES,
+    group("sensation of one side", eachOptional(SENSATION_KEYS, codes("sensation", ["intact", "reduced", "absent"]))),
+  ),
 );
 
 export const LOAD_SHARE_WEAK = group(
   "share of body weight seen on the weak side",
-  eachOptional(LOAD_SHARE_KEYS, measured({ what: "share", min: 0, max: 1, hint: (v) => (v > 1 && v <= 100 ? `this looks like percent: write ${v / 100}` : null) })),
+  eachOptional(
+    LOAD_SHARE_KEYS,
+    measured({
+      what: "share",
+      min: 0,
+      max: 1,
+      hint: (v) => (v > 1 && v <= 100 ? `this looks like percent: write ${v / 100}` : null),
+    }),
+  ),
 );

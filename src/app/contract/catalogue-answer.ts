@@ -25,6 +25,13 @@ export const CATALOGUE_ANSWER = z.object({
   version: VERSION,
   positions: z.array(z.object({ id: z.enum(POSITION_IDS), name: z.string() })),
   transitions: z.array(z.object({ id: z.string(), from: z.enum(POSITION_IDS), to: z.enum(POSITION_IDS) })),
-  activities: z.array(z.object({ id: z.string(), name: z.string(), position: z.enum(POSITION_IDS), rungs: z.array(CATALOGUE_RUNG).min(1) })),
+  activities: z.array(
+    z.object({
+      id: z.string(),
+      name: z.string(),
+      position: z.enum(POSITION_IDS),
+      rungs: z.array(CATALOGUE_RUNG).min(1),
+    }),
+  ),
 });
 export type CatalogueAnswer = z.infer<typeof CATALOGUE_ANSWER>;

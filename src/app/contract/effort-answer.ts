@@ -18,7 +18,12 @@ const KEY_POSE = z.object({
   outline: z.array(z.object({ x: z.number(), y: z.number() })),
   margin: MARGIN,
   carries: z.union([z.string(), z.array(z.string())]).nullable(),
-  bestPossible: z.object({ effort: z.union([z.number(), RANGE_OF]), limiting: z.union([z.string(), z.object({ joint: z.string(), direction: z.string(), side: JOINT_SIDE })]) }).nullable(),
+  bestPossible: z
+    .object({
+      effort: z.union([z.number(), RANGE_OF]),
+      limiting: z.union([z.string(), z.object({ joint: z.string(), direction: z.string(), side: JOINT_SIDE })]),
+    })
+    .nullable(),
 });
 
 /** What one rung asks of this person. */

@@ -17,7 +17,9 @@ const SHOWN = 60;
 /** Every fault of a value that a schema refused, in the order of the file, each in plain words. */
 export function listFaults(issues: readonly Issue[], input: unknown): readonly Fault[] {
   const faults = issues.flatMap((issue) => sayIssue(issue, issue.path, input));
-  return faults.filter((one, index) => faults.findIndex((other) => other.path === one.path && other.expected === one.expected) === index);
+  return faults.filter(
+    (one, index) => faults.findIndex((other) => other.path === one.path && other.expected === one.expected) === index,
+  );
 }
 
 /** The fault as one line of text. */
@@ -26,7 +28,8 @@ export function sayFault({ path, found, expected }: Fault): string {
 }
 
 function sayIssue(issue: Issue, path: Path, input: unknown): readonly Fault[] {
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => sayUnknownKey([...path, key], key, issue.message.split(" ")));
+  if (issue.code === "unrecognized_keys")
+    return issue.keys.map((key) => sayUnknownKey([...path, key], key, issue.message.split(" ")));
   if (issue.code === "invalid_union") {
     const branch = chooseBranch(issue.errors, valueAt(input, path));
     if (branch !== null) return branch.flatMap((inner) => sayIssue(inner, [...path, ...inner.path], input));
@@ -37,12 +40,18 @@ function sayIssue(issue: Issue, path: Path, input: unknown): readonly Fault[] {
 function sayUnknownKey(path: Path, key: string, known: readonly string[]): Fault {
   const nearest = findNearest(key, known);
   const shown = known.length > 24 ? "a field of schema/case.schema.json" : `one of the fields ${known.join(", ")}`;
-  return { path: sayPath(path), found: "an unknown field", expected: nearest === null ? shown : `${shown}; nearest: "${nearest}"` };
+  return {
+    path: sayPath(path),
+    found: "an unknown field",
+    expected: nearest === null ? shown : `${shown}; nearest: "${nearest}"`,
+  };
 }
 
 /** Of the forms a value may have, the one it was meant to be: of its kind, and with the fewest unknown names and faults. */
 function chooseBranch(branches: readonly (readonly Issue[])[], value: unknown): readonly Issue[] | null {
-  const ofItsKind = branches.filter((issues) => !issues.some((issue) => issue.path.length === 0 && isOfAnotherKind(issue, value)));
+  const ofItsKind = branches.filter(
+    (issues) => !issues.some((issue) => issue.path.length === 0 && isOfAnotherKind(issue, value)),
+  );
   const sorted = [...ofItsKind].sort((a, b) => countUnknown(a) - countUnknown(b) || a.length - b.length);
   return sorted[0] ?? null;
 }

@@ -12,7 +12,8 @@ export function codes<const T extends readonly [string, ...string[]]>(what: stri
 export function sayCodes(what: string, known: readonly string[], input: unknown): string {
   const nearest = typeof input === "string" ? findNearest(input, known) : null;
   const hint = nearest === null ? "" : `; nearest: "${nearest}"`;
-  if (known.length > LISTED_AT_MOST) return `${what}: one of the ${known.length} codes of schema/case.schema.json${hint}`;
+  if (known.length > LISTED_AT_MOST)
+    return `${what}: one of the ${known.length} codes of schema/case.schema.json${hint}`;
   return `${what}: one of ${known.map((code) => `"${code}"`).join(", ")}${hint}`;
 }
 
@@ -62,7 +63,10 @@ export function listOf<T extends z.ZodType>(what: string, entry: T, most: number
 export function group<T extends z.core.$ZodLooseShape>(what: string, shape: T) {
   const known = Object.keys(shape);
   return z.strictObject(shape, {
-    error: ({ code }) => (code === "unrecognized_keys" ? known.join(" ") : `${what}: an object with ${known.slice(0, 8).join(", ")}${known.length > 8 ? " …" : ""}`),
+    error: ({ code }) =>
+      code === "unrecognized_keys"
+        ? known.join(" ")
+        : `${what}: an object with ${known.slice(0, 8).join(", ")}${known.length > 8 ? " …" : ""}`,
   });
 }
 

@@ -16,7 +16,10 @@ export function findNearest(typed: string, known: readonly string[]): string | n
 const LONGEST = 60;
 
 function flatten(word: string): string {
-  return word.slice(0, LONGEST).toLowerCase().replace(/[\s_-]/g, "");
+  return word
+    .slice(0, LONGEST)
+    .toLowerCase()
+    .replace(/[\s_-]/g, "");
 }
 
 /** Letters to put in, take out, change or swap with their neighbour to make one word of the other. */
@@ -28,7 +31,8 @@ function countEdits(a: string, b: string): number {
     for (let j = 1; j <= b.length; j++) {
       const change = a[i - 1] === b[j - 1] ? 0 : 1;
       let least = Math.min(at(i - 1, j) + 1, at(i, j - 1) + 1, at(i - 1, j - 1) + change);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) least = Math.min(least, at(i - 2, j - 2) + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        least = Math.min(least, at(i - 2, j - 2) + 1);
       rows[i]?.push(least);
     }
   }

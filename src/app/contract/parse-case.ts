@@ -15,7 +15,11 @@ export type ParsedCase =
  * @returns the case with what is worth a second look, or every fault of the file at once.
  */
 export function parseCase(text: string): ParsedCase {
-  if (text.length > LARGEST_CASE) return refuse(`${Math.ceil(text.length / 1_000_000)} million characters`, `at most ${LARGEST_CASE / 1_000_000} million`);
+  if (text.length > LARGEST_CASE)
+    return refuse(
+      `${Math.ceil(text.length / 1_000_000)} million characters`,
+      `at most ${LARGEST_CASE / 1_000_000} million`,
+    );
   const json = text.startsWith("\uFEFF") ? text.slice(1) : text;
   if (json.trim() === "") return refuse("nothing", "one case as a JSON object; start from examples/case-p.json");
   const parsed = readJson(json);
@@ -24,7 +28,8 @@ export function parseCase(text: string): ParsedCase {
 
 /** The same for a value that is already read from JSON. */
 export function validateCase(value: unknown): ParsedCase {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) return refuse(sayFound(value), "one case as a JSON object");
+  if (typeof value !== "object" || value === null || Array.isArray(value))
+    return refuse(sayFound(value), "one case as a JSON object");
   const result = CASE_FILE.safeParse(value);
   if (!result.success) return { ok: false, faults: listFaults(result.error.issues, value) };
   return { ok: true, value: result.data, warnings: listWarnings(result.data) };
@@ -47,7 +52,8 @@ export function readJson(text: string): ReadJson {
 
 function sayPlace(text: string, error: unknown): string {
   const position = error instanceof Error ? /position (\d+)/.exec(error.message)?.[1] : undefined;
-  if (position === undefined) return error instanceof Error && /end of|Unterminated/i.test(error.message) ? ", which ends too early" : "";
+  if (position === undefined)
+    return error instanceof Error && /end of|Unterminated/i.test(error.message) ? ", which ends too early" : "";
   if (Number(position) >= text.trimEnd().length) return ", which ends too early";
   const before = text.slice(0, Number(position)).split("\n");
   return ` in line ${before.length}, at character ${(before[before.length - 1] ?? "").length + 1}`;

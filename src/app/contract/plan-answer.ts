@@ -1,5 +1,17 @@
 import { z } from "zod";
-import { ANSWER_SIDE, CONTRADICTION, GUARD, HELP, HOLD, JOINT_SIDE, MARGIN, RANGE_OF, REASON, RUNG_NAME, VERSION } from "./answer-parts.ts";
+import {
+  ANSWER_SIDE,
+  CONTRADICTION,
+  GUARD,
+  HELP,
+  HOLD,
+  JOINT_SIDE,
+  MARGIN,
+  RANGE_OF,
+  REASON,
+  RUNG_NAME,
+  VERSION,
+} from "./answer-parts.ts";
 
 export const DOSE = z.object({
   sets: z.number().int().min(0),

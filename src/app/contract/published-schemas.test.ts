@@ -4,9 +4,12 @@ import { writePublishedSchemas } from "./published-schemas.ts";
 
 const folder = new URL("../../../schema/", import.meta.url);
 
-it.each([...writePublishedSchemas()])("keeps schema/%s equal to the code (write it with: node schema/write.mjs)", (name, text) => {
-  expect(readFileSync(new URL(name, folder), "utf8")).toBe(text);
-});
+it.each([...writePublishedSchemas()])(
+  "keeps schema/%s equal to the code (write it with: node schema/write.mjs)",
+  (name, text) => {
+    expect(readFileSync(new URL(name, folder), "utf8")).toBe(text);
+  },
+);
 
 it("requires of a case what the case file requires, and refuses unknown fields", () => {
   const schema = JSON.parse(readFileSync(new URL("case.schema.json", folder), "utf8"));

@@ -10,7 +10,10 @@ export function createApplication(parts: ServerParts): Hono {
   const app = new Hono();
   app.onError((error, c) => {
     parts.report(error);
-    return c.json({ ok: false, because: "Something went wrong in Matside itself. What was confirmed before is kept." }, 500);
+    return c.json(
+      { ok: false, because: "Something went wrong in Matside itself. What was confirmed before is kept." },
+      500,
+    );
   });
   app.use(setHeaders, admitOwnPage, limitBody);
   app.get("/api/state", (c) => c.json({ ok: true, version: parts.version, people: "one user on this computer" }));

@@ -6,15 +6,22 @@ import { readJson } from "../contract/parse-case.ts";
 import type { Kept } from "../store/store.ts";
 
 const AT = z.iso.datetime({ offset: true, error: "time: such as 2026-03-16T09:30:00Z" });
-const ID = z.string({ error: "identifier: text" }).regex(/^[\w-]{1,100}$/, { error: "identifier: 1 to 100 letters, digits, - or _" });
+const ID = z
+  .string({ error: "identifier: text" })
+  .regex(/^[\w-]{1,100}$/, { error: "identifier: 1 to 100 letters, digits, - or _" });
 const ANYTHING = z.unknown().refine((value) => value !== undefined, { error: "something" });
 
 /** What the page sends, by what it is for. */
 export const WRITE_CASE = group("request", { id: ID, at: AT, case: ANYTHING });
 export const WRITE_PLAN = group("request", { at: AT, caseVersion: ID, plan: ANYTHING });
-export const ADD_EVENTS = group("request", { events: z.array(z.unknown(), { error: "events: a list" }).max(5000, { error: "events: a list of at most 5000" }) });
+export const ADD_EVENTS = group("request", {
+  events: z.array(z.unknown(), { error: "events: a list" }).max(5000, { error: "events: a list of at most 5000" }),
+});
 export const MAKE_PLAN = group("request", {
-  minutes: z.number({ error: "minutes: a number from 5 to 240" }).min(5, { error: "minutes: a number from 5 to 240" }).max(240, { error: "minutes: a number from 5 to 240" }),
+  minutes: z
+    .number({ error: "minutes: a number from 5 to 240" })
+    .min(5, { error: "minutes: a number from 5 to 240" })
+    .max(240, { error: "minutes: a number from 5 to 240" }),
   wishes: z.exactOptional(z.unknown()),
   case: z.exactOptional(z.unknown()),
   note: z.exactOptional(words("note", 500)),
@@ -30,7 +37,9 @@ export async function readBody<T extends z.ZodType>(c: Context, schema: T): Prom
   if (!json.ok) return { ok: false, response: refuse(c, 400, `What was sent is ${json.found}.`) };
   const result = schema.safeParse(json.value);
   if (result.success) return { ok: true, value: result.data };
-  const faults = listFaults(result.error.issues, json.value).map((fault) => (fault.path === "the file" ? { ...fault, path: "the request" } : fault));
+  const faults = listFaults(result.error.issues, json.value).map((fault) =>
+    fault.path === "the file" ? { ...fault, path: "the request" } : fault,
+  );
   return { ok: false, response: c.json({ ok: false, because: faults.map(sayFault).join("\n"), faults }, 400) };
 }
 

@@ -8,11 +8,14 @@ const OWN_NAMES = ["127.0.0.1", "localhost", "[::1]"];
 /** Only what the page itself asks is answered: no other host name, no other page. */
 export const admitOwnPage: MiddlewareHandler = async (c, next) => {
   const host = c.req.header("host") ?? "";
-  if (!OWN_NAMES.includes(host.replace(/:\d+$/, ""))) return c.json({ ok: false, because: "This address is for the page on this computer only." }, 403);
+  if (!OWN_NAMES.includes(host.replace(/:\d+$/, "")))
+    return c.json({ ok: false, because: "This address is for the page on this computer only." }, 403);
   const origin = c.req.header("origin");
   const site = c.req.header("sec-fetch-site");
-  const foreign = (origin !== undefined && origin !== `http://${host}`) || site === "cross-site" || site === "same-site";
-  const opensPage = c.req.method === "GET" && c.req.header("sec-fetch-mode") === "navigate" && !c.req.path.startsWith("/api/");
+  const foreign =
+    (origin !== undefined && origin !== `http://${host}`) || site === "cross-site" || site === "same-site";
+  const opensPage =
+    c.req.method === "GET" && c.req.header("sec-fetch-mode") === "navigate" && !c.req.path.startsWith("/api/");
   if (foreign && !opensPage) return c.json({ ok: false, because: "Another page may not ask this one." }, 403);
   return next();
 };
@@ -33,7 +36,8 @@ const POLICY = [
 ].join("; ");
 
 /** A paper carries its own style and pictures, and runs nothing. */
-export const SHEET_POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+export const SHEET_POLICY =
+  "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
 
 /** Nothing is loaded from or sent to anywhere else, and nothing of a person stays in a cache. */
 export const setHeaders: MiddlewareHandler = async (c, next) => {
@@ -53,5 +57,12 @@ export const setHeaders: MiddlewareHandler = async (c, next) => {
 /** A whole case with a little around it, and no more. */
 export const limitBody: MiddlewareHandler = bodyLimit({
   maxSize: LARGEST_CASE + 100_000,
-  onError: (c) => c.json({ ok: false, because: `More than ${LARGEST_CASE / 1_000_000} million bytes were sent; a case file has a few thousand.` }, 413),
+  onError: (c) =>
+    c.json(
+      {
+        ok: false,
+        because: `More than ${LARGEST_CASE / 1_000_000} million bytes were sent; a case file has a few thousand.`,
+      },
+      413,
+    ),
 });

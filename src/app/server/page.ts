@@ -29,7 +29,8 @@ export async function servePage(c: Context, folder: string): Promise<Response> {
   const file = extname(wanted) === "" ? resolve(folder, "index.html") : wanted;
   const body = inside ? await readIfThere(file) : null;
   if (body === null) {
-    const because = extname(wanted) === "" ? "The page has not been built yet: npm run build." : "There is nothing at this address.";
+    const because =
+      extname(wanted) === "" ? "The page has not been built yet: npm run build." : "There is nothing at this address.";
     return c.json({ ok: false, because }, 404);
   }
   const kept = /\/assets\/[^/]+-[\w-]{8,}\.\w+$/.test(file.replaceAll(sep, "/"));

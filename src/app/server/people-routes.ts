@@ -24,9 +24,19 @@ export function addPeopleRoutes(app: Hono, { store, version, computePlan }: Serv
     const body = await readBody(c, WRITE_CASE);
     if (!body.ok) return body.response;
     const checked = validateCase(body.value.case);
-    if (!checked.ok) return c.json({ ok: false, because: checked.faults.map(sayFault).join("\n"), faults: checked.faults }, 400);
+    if (!checked.ok)
+      return c.json({ ok: false, because: checked.faults.map(sayFault).join("\n"), faults: checked.faults }, 400);
     const { id, at } = body.value;
-    return answerKept(c, await store.writeCase({ id, at, person: c.req.param("person"), knowledge: version.knowledge, case: checked.value }));
+    return answerKept(
+      c,
+      await store.writeCase({
+        id,
+        at,
+        person: c.req.param("person"),
+        knowledge: version.knowledge,
+        case: checked.value,
+      }),
+    );
   });
 
   /** Plans without keeping; with a case in the body that one is planned, else the newest kept. */
@@ -37,8 +47,12 @@ export function addPeopleRoutes(app: Hono, { store, version, computePlan }: Serv
     const kept = body.value.case ?? (await store.readCase(c.req.param("person")))?.case;
     if (kept === undefined) return refuse(c, 404, NO_PERSON);
     const checked = validateCase(kept);
-    if (!checked.ok) return c.json({ ok: false, because: checked.faults.map(sayFault).join("\n"), faults: checked.faults }, 400);
-    return c.json({ ok: true, plan: await computePlan(checked.value, { minutes, ...(wishes === undefined ? {} : { wishes }) }) });
+    if (!checked.ok)
+      return c.json({ ok: false, because: checked.faults.map(sayFault).join("\n"), faults: checked.faults }, 400);
+    return c.json({
+      ok: true,
+      plan: await computePlan(checked.value, { minutes, ...(wishes === undefined ? {} : { wishes }) }),
+    });
   });
 
   app.get(`${person}/plans/newest`, async (c) => {
@@ -48,7 +62,9 @@ export function addPeopleRoutes(app: Hono, { store, version, computePlan }: Serv
 
   app.get(`${person}/plans/:plan{${NAMED}}`, async (c) => {
     const kept = await store.readPlan(c.req.param("plan"));
-    return kept === null || kept.person !== c.req.param("person") ? refuse(c, 404, "No plan is kept under this name.") : c.json({ ok: true, ...kept });
+    return kept === null || kept.person !== c.req.param("person")
+      ? refuse(c, 404, "No plan is kept under this name.")
+      : c.json({ ok: true, ...kept });
   });
 
   app.put(`${person}/plans/:plan{${NAMED}}`, async (c) => {
@@ -56,6 +72,16 @@ export function addPeopleRoutes(app: Hono, { store, version, computePlan }: Serv
     if (!body.ok) return body.response;
     const { at, caseVersion, plan } = body.value;
     if (!isPlanAnswer(plan)) return refuse(c, 400, "plan: does not have the form of schema/plan.schema.json.");
-    return answerKept(c, await store.writePlan({ id: c.req.param("plan"), person: c.req.param("person"), caseVersion, at, knowledge: plan.version.knowledge, plan }));
+    return answerKept(
+      c,
+      await store.writePlan({
+        id: c.req.param("plan"),
+        person: c.req.param("person"),
+        caseVersion,
+        at,
+        knowledge: plan.version.knowledge,
+        plan,
+      }),
+    );
   });
 }

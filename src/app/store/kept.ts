@@ -18,14 +18,28 @@ export function readKept(db: Kysely<Tables>): Reading {
         .groupBy("person")
         .orderBy("newest", "desc")
         .execute();
-      const newest = await db.selectFrom("case_version").select(["row", "at", "body"]).where("row", "in", rows.map((row) => row.newest)).execute();
+      const newest = await db
+        .selectFrom("case_version")
+        .select(["row", "at", "body"])
+        .where(
+          "row",
+          "in",
+          rows.map((row) => row.newest),
+        )
+        .execute();
       return rows.map(({ person, versions, newest: row }) => {
         const found = newest.find((one) => one.row === row);
         return { person, versions, at: found?.at ?? "", label: labelOf(found?.body ?? "{}") };
       });
     },
     readCase: async (person) => {
-      const row = await db.selectFrom("case_version").selectAll().where("person", "=", person).orderBy("row", "desc").limit(1).executeTakeFirst();
+      const row = await db
+        .selectFrom("case_version")
+        .selectAll()
+        .where("person", "=", person)
+        .orderBy("row", "desc")
+        .limit(1)
+        .executeTakeFirst();
       return row === undefined ? null : readCaseRow(row);
     },
     readPlan: async (id) => {
@@ -33,11 +47,22 @@ export function readKept(db: Kysely<Tables>): Reading {
       return row === undefined ? null : readPlanRow(row);
     },
     readNewestPlan: async (person) => {
-      const row = await db.selectFrom("plan").selectAll().where("person", "=", person).orderBy("row", "desc").limit(1).executeTakeFirst();
+      const row = await db
+        .selectFrom("plan")
+        .selectAll()
+        .where("person", "=", person)
+        .orderBy("row", "desc")
+        .limit(1)
+        .executeTakeFirst();
       return row === undefined ? null : readPlanRow(row);
     },
     readEvents: async (session) => {
-      const rows = await db.selectFrom("session_event").select(["id", "body"]).where("session", "=", session).orderBy("sequence").execute();
+      const rows = await db
+        .selectFrom("session_event")
+        .select(["id", "body"])
+        .where("session", "=", session)
+        .orderBy("sequence")
+        .execute();
       return rows.map(({ id, body }) => {
         const read = readEvent(JSON.parse(body));
         if (!read.ok) throw new ProgrammingError(`stored event ${id}: ${read.because}`);
@@ -47,7 +72,12 @@ export function readKept(db: Kysely<Tables>): Reading {
     listSessions: (person) =>
       db
         .selectFrom("session_event")
-        .select(({ fn }) => ["session", fn.min("at").as("startedAt"), fn.max("at").as("lastAt"), fn.countAll<number>().as("events")])
+        .select(({ fn }) => [
+          "session",
+          fn.min("at").as("startedAt"),
+          fn.max("at").as("lastAt"),
+          fn.countAll<number>().as("events"),
+        ])
         .where("person", "=", person)
         .groupBy("session")
         .orderBy(({ fn }) => fn.min("row"))
@@ -69,7 +99,14 @@ function readCaseRow({ id, person, at, knowledge, body }: Row): CaseVersion {
   return { id, person, at, knowledge, case: read.value };
 }
 
-function readPlanRow({ id, person, at, knowledge, body, case_version }: Row & { readonly case_version: string }): KeptPlan {
+function readPlanRow({
+  id,
+  person,
+  at,
+  knowledge,
+  body,
+  case_version,
+}: Row & { readonly case_version: string }): KeptPlan {
   const plan: unknown = JSON.parse(body);
   if (!isPlanAnswer(plan)) throw new ProgrammingError(`stored plan ${id} does not have the form of a plan`);
   return { id, person, at, knowledge, caseVersion: case_version, plan };
@@ -77,5 +114,7 @@ function readPlanRow({ id, person, at, knowledge, body, case_version }: Row & { 
 
 function labelOf(body: string): string | null {
   const value: unknown = JSON.parse(body);
-  return typeof value === "object" && value !== null && "label" in value && typeof value.label === "string" ? value.label : null;
+  return typeof value === "object" && value !== null && "label" in value && typeof value.label === "string"
+    ? value.label
+    : null;
 }

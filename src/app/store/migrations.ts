@@ -20,7 +20,10 @@ export async function migrate(db: Kysely<Tables>, at: string): Promise<number> {
     if (index < before) continue;
     await db.transaction().execute(async (transaction) => {
       await step(transaction);
-      await transaction.insertInto("store_format").values({ version: index + 1, at }).execute();
+      await transaction
+        .insertInto("store_format")
+        .values({ version: index + 1, at })
+        .execute();
     });
   }
   return before;
@@ -28,9 +31,14 @@ export async function migrate(db: Kysely<Tables>, at: string): Promise<number> {
 
 /** The form of an open store; 0 where it is empty. */
 export async function readFormat(db: Kysely<Tables>): Promise<number> {
-  const { rows } = await sql<{ name: string }>`select name from sqlite_schema where type = 'table' and name = 'store_format'`.execute(db);
+  const { rows } = await sql<{
+    name: string;
+  }>`select name from sqlite_schema where type = 'table' and name = 'store_format'`.execute(db);
   if (rows.length === 0) return 0;
-  const newest = await db.selectFrom("store_format").select(({ fn }) => fn.max("version").as("version")).executeTakeFirst();
+  const newest = await db
+    .selectFrom("store_format")
+    .select(({ fn }) => fn.max("version").as("version"))
+    .executeTakeFirst();
   return newest?.version ?? 0;
 }
 
@@ -41,17 +49,34 @@ async function createFirstTables(db: Kysely<Tables>): Promise<void> {
   await createAppendOnly(db, "session_event", [...text, "session", "kind"], ["sequence"]);
   await db.schema.createIndex("case_version_person").on("case_version").columns(["person", "row"]).execute();
   await db.schema.createIndex("plan_person").on("plan").columns(["person", "row"]).execute();
-  await db.schema.createIndex("session_event_place").unique().on("session_event").columns(["session", "sequence"]).execute();
+  await db.schema
+    .createIndex("session_event_place")
+    .unique()
+    .on("session_event")
+    .columns(["session", "sequence"])
+    .execute();
 }
 
 /** A table whose rows can be added and read, and nothing else. */
-async function createAppendOnly(db: Kysely<Tables>, table: "case_version" | "plan" | "session_event", text: readonly string[], whole: readonly string[] = []) {
-  let builder = db.schema.createTable(table).addColumn("row", "integer", (column) => column.primaryKey().autoIncrement());
-  for (const name of text) builder = builder.addColumn(name, "text", (column) => (name === "id" ? column.notNull().unique() : column.notNull()));
+async function createAppendOnly(
+  db: Kysely<Tables>,
+  table: "case_version" | "plan" | "session_event",
+  text: readonly string[],
+  whole: readonly string[] = [],
+) {
+  let builder = db.schema
+    .createTable(table)
+    .addColumn("row", "integer", (column) => column.primaryKey().autoIncrement());
+  for (const name of text)
+    builder = builder.addColumn(name, "text", (column) =>
+      name === "id" ? column.notNull().unique() : column.notNull(),
+    );
   for (const name of whole) builder = builder.addColumn(name, "integer", (column) => column.notNull());
   await builder.execute();
   for (const change of ["update", "delete"]) {
     const trigger = sql.ref(`${table}_no_${change}`);
-    await sql`create trigger ${trigger} before ${sql.raw(change)} on ${sql.table(table)} begin select raise(abort, 'rows are only added'); end`.execute(db);
+    await sql`create trigger ${trigger} before ${sql.raw(change)} on ${sql.table(table)} begin select raise(abort, 'rows are only added'); end`.execute(
+      db,
+    );
   }
 }

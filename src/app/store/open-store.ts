@@ -1,4 +1,4 @@
-import { mkdirSync } from "node:fs";
+import { accessSync, constants, mkdirSync } from "node:fs";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect } from "kysely";
@@ -13,7 +13,9 @@ const APPLICATION_ID = 0x4d617473;
 /** How long a store that another program is just closing is waited for [millisecond]. */
 const WAIT = 400;
 
-export type OpenedStore = { readonly ok: true; readonly store: Store } | { readonly ok: false; readonly because: string };
+export type OpenedStore =
+  | { readonly ok: true; readonly store: Store }
+  | { readonly ok: false; readonly because: string };
 
 export interface StoreOptions {
   /** The time now, told from outside. */
@@ -32,11 +34,16 @@ export async function openStore(folder: string, options: StoreOptions): Promise<
   let database: Database.Database | null = null;
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
+    accessSync(folder, constants.W_OK | constants.X_OK);
     database = new Database(join(folder, STORE_FILE), { timeout: WAIT });
     const refused = refuseOldSqlite(sqliteVersion(database)) ?? prepare(database, folder, options);
     if (refused !== null) return giveUp(database, refused);
     const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
-    if ((await readFormat(db)) > STORE_FORMAT) return giveUp(database, `The records in ${folder} were made by a later version of Matside. Nothing was changed; use that version.`);
+    if ((await readFormat(db)) > STORE_FORMAT)
+      return giveUp(
+        database,
+        `The records in ${folder} were made by a later version of Matside. Nothing was changed; use that version.`,
+      );
     await migrate(db, options.now());
     return { ok: true, store: createStore(db, folder) };
   } catch (error) {
@@ -57,7 +64,8 @@ function prepare(database: Database.Database, folder: string, { mostPages }: Sto
   database.pragma("mmap_size = 0");
   const id = database.pragma("application_id", { simple: true });
   const isEmpty = database.prepare("select count(*) as tables from sqlite_schema").pluck().get() === 0;
-  if (id !== APPLICATION_ID && !isEmpty) return `The file of records in ${folder} is damaged or not Matside's. Nothing was changed; give another folder with --data.`;
+  if (id !== APPLICATION_ID && !isEmpty)
+    return `The file of records in ${folder} is damaged or not Matside's. Nothing was changed; give another folder with --data.`;
   database.pragma("journal_mode = WAL");
   database.pragma("synchronous = FULL");
   database.pragma("fullfsync = ON");

@@ -50,7 +50,14 @@ describe("what is kept", () => {
     await first.writeCase(written("c1", "p1"));
     await first.writeCase({ ...written("c2", "p1"), case: { ...INVENTED_CASE, daysSinceOnset: 13 } });
     await first.writeCase(written("c3", "p2"));
-    await first.writePlan({ id: "plan-1", person: "p1", caseVersion: "c2", at: now(), knowledge: "k1", plan: EMPTY_PLAN });
+    await first.writePlan({
+      id: "plan-1",
+      person: "p1",
+      caseVersion: "c2",
+      at: now(),
+      knowledge: "k1",
+      plan: EMPTY_PLAN,
+    });
     await first.appendEvents("p1", inventedSession("s1", "p1", 3));
     const store = await reopened(first);
     expect(await store.listPeople()).toEqual([
@@ -61,7 +68,9 @@ describe("what is kept", () => {
     expect(await store.readPlan("plan-1")).toMatchObject({ caseVersion: "c2", plan: EMPTY_PLAN });
     expect((await store.readNewestPlan("p1"))?.id).toBe("plan-1");
     expect(await store.readEvents("s1")).toEqual(inventedSession("s1", "p1", 3));
-    expect(await store.listSessions("p1")).toEqual([{ session: "s1", startedAt: "2026-03-16T09:00:00Z", lastAt: "2026-03-16T09:00:00Z", events: 4 }]);
+    expect(await store.listSessions("p1")).toEqual([
+      { session: "s1", startedAt: "2026-03-16T09:00:00Z", lastAt: "2026-03-16T09:00:00Z", events: 4 },
+    ]);
   });
 
   it("keeps once what is sent twice, and refuses other content under the same identifier", async () => {
@@ -80,22 +89,39 @@ describe("what is kept", () => {
     const store = await opened();
     const events = inventedSession("s1", "p1", 3);
     const gap = [...events.slice(0, 2), ...events.slice(3)];
-    expect(await store.appendEvents("p1", gap)).toMatchObject({ ok: false, trouble: "conflict", because: expect.stringMatching(/missing/) });
+    expect(await store.appendEvents("p1", gap)).toMatchObject({
+      ok: false,
+      trouble: "conflict",
+      because: expect.stringMatching(/missing/),
+    });
     expect(await store.readEvents("s1")).toEqual([]);
   });
 
   it("does not let a session pass to another person", async () => {
     const store = await opened();
     await store.appendEvents("p1", inventedSession("s1", "p1", 1));
-    expect(await store.appendEvents("p2", inventedSession("s1", "p1", 2))).toMatchObject({ ok: false, trouble: "conflict" });
-    expect(await store.appendEvents("p2", inventedSession("s2", "p1", 1))).toMatchObject({ ok: false, trouble: "conflict" });
+    expect(await store.appendEvents("p2", inventedSession("s1", "p1", 2))).toMatchObject({
+      ok: false,
+      trouble: "conflict",
+    });
+    expect(await store.appendEvents("p2", inventedSession("s2", "p1", 1))).toMatchObject({
+      ok: false,
+      trouble: "conflict",
+    });
   });
 
   it("refuses to change or delete a row, even by hand", async () => {
     const store = await opened();
     await store.writeCase(written("c1", "p1"));
     await store.appendEvents("p1", inventedSession("s1", "p1", 1));
-    await store.writePlan({ id: "plan-1", person: "p1", caseVersion: "c1", at: now(), knowledge: "k1", plan: EMPTY_PLAN });
+    await store.writePlan({
+      id: "plan-1",
+      person: "p1",
+      caseVersion: "c1",
+      at: now(),
+      knowledge: "k1",
+      plan: EMPTY_PLAN,
+    });
     await store.close();
     open = [];
     const raw = new Database(join(folder, STORE_FILE));
@@ -126,7 +152,10 @@ describe("a store that cannot be used", () => {
   });
 
   it("leaves a file alone that is not its own", async () => {
-    writeFileSync(join(folder, STORE_FILE), "This is a shopping list, long enough to be taken for something. ".repeat(20));
+    writeFileSync(
+      join(folder, STORE_FILE),
+      "This is a shopping list, long enough to be taken for something. ".repeat(20),
+    );
     const before = readFileSync(join(folder, STORE_FILE));
     expect(await refused()).toMatch(/damaged or not Matside's/);
     expect(readFileSync(join(folder, STORE_FILE)).equals(before)).toBe(true);
@@ -151,7 +180,10 @@ describe("a store that cannot be used", () => {
     let confirmed = 0;
     let because = "";
     for (let index = 0; index < 400 && because === ""; index++) {
-      const kept = await store.writeCase({ ...written(`c${index}`, `p${index}`), case: { ...INVENTED_CASE, goals: ["walk to the table ".repeat(15)] } });
+      const kept = await store.writeCase({
+        ...written(`c${index}`, `p${index}`),
+        case: { ...INVENTED_CASE, goals: ["walk to the table ".repeat(15)] },
+      });
       if (kept.ok) confirmed += kept.added;
       else because = kept.because;
     }

@@ -88,9 +88,12 @@ export function createStore(db: Kysely<Tables>, folder: string): Store {
   };
   return {
     ...readKept(db),
-    writeCase: ({ case: file, ...row }) => keep((transaction) => addOnce(transaction, "case_version", { ...row, body: JSON.stringify(file) })),
+    writeCase: ({ case: file, ...row }) =>
+      keep((transaction) => addOnce(transaction, "case_version", { ...row, body: JSON.stringify(file) })),
     writePlan: ({ plan, caseVersion, ...row }) =>
-      keep((transaction) => addOnce(transaction, "plan", { ...row, case_version: caseVersion, body: JSON.stringify(plan) })),
+      keep((transaction) =>
+        addOnce(transaction, "plan", { ...row, case_version: caseVersion, body: JSON.stringify(plan) }),
+      ),
     appendEvents: (person, events) => keep((transaction) => addEvents(transaction, person, events)),
     close: () => db.destroy(),
   };
@@ -106,14 +109,26 @@ interface NewRow {
 
 /** The same entry sent twice is kept once; another one under its identifier is refused. */
 async function addOnce(db: Kysely<Tables>, table: "case_version", row: NewRow): Promise<number>;
-async function addOnce(db: Kysely<Tables>, table: "plan", row: NewRow & { readonly case_version: string }): Promise<number>;
-async function addOnce(db: Kysely<Tables>, table: "case_version" | "plan", row: NewRow & { readonly case_version?: string }): Promise<number> {
+async function addOnce(
+  db: Kysely<Tables>,
+  table: "plan",
+  row: NewRow & { readonly case_version: string },
+): Promise<number>;
+async function addOnce(
+  db: Kysely<Tables>,
+  table: "case_version" | "plan",
+  row: NewRow & { readonly case_version?: string },
+): Promise<number> {
   const there = await db.selectFrom(table).select(["person", "body"]).where("id", "=", row.id).executeTakeFirst();
   if (there !== undefined) {
     if (there.person === row.person && there.body === row.body) return 0;
     throw new Conflict(`Entry ${row.id} is already there with other content.`);
   }
-  if (table === "plan") await db.insertInto("plan").values({ ...row, case_version: row.case_version ?? "" }).execute();
+  if (table === "plan")
+    await db
+      .insertInto("plan")
+      .values({ ...row, case_version: row.case_version ?? "" })
+      .execute();
   else await db.insertInto("case_version").values(row).execute();
   return 1;
 }
@@ -129,7 +144,10 @@ async function addEvents(db: Kysely<Tables>, person: string, events: readonly Se
     if (refused !== null) throw new Conflict(refused);
     if (there.some(({ id }) => id === event.id)) continue;
     const { id, session, sequence, kind, at, knowledge } = event;
-    await db.insertInto("session_event").values({ id, session, person, sequence, kind, at, knowledge, body: JSON.stringify(event) }).execute();
+    await db
+      .insertInto("session_event")
+      .values({ id, session, person, sequence, kind, at, knowledge, body: JSON.stringify(event) })
+      .execute();
     there.push(event);
     added += 1;
   }
@@ -137,14 +155,25 @@ async function addEvents(db: Kysely<Tables>, person: string, events: readonly Se
 }
 
 /** An identifier of one session or person never names something of another. */
-async function refuseOtherOwner(db: Kysely<Tables>, person: string, session: string, events: readonly SessionEvent[]): Promise<void> {
+async function refuseOtherOwner(
+  db: Kysely<Tables>,
+  person: string,
+  session: string,
+  events: readonly SessionEvent[],
+): Promise<void> {
   const ids = events.map(({ id }) => id);
   const foreign = await db
     .selectFrom("session_event")
     .select("id")
-    .where((where) => where.or([where.and([where("id", "in", ids), where("session", "!=", session)]), where.and([where("session", "=", session), where("person", "!=", person)])]))
+    .where((where) =>
+      where.or([
+        where.and([where("id", "in", ids), where("session", "!=", session)]),
+        where.and([where("session", "=", session), where("person", "!=", person)]),
+      ]),
+    )
     .executeTakeFirst();
   if (foreign !== undefined) throw new Conflict(`Event ${foreign.id} is already there with another session or person.`);
   const start = events.find(({ kind }) => kind === "sessionStarted");
-  if (start?.kind === "sessionStarted" && start.person !== person) throw new Conflict("The session's start names another person.");
+  if (start?.kind === "sessionStarted" && start.person !== person)
+    throw new Conflict("The session's start names another person.");
 }

@@ -65,7 +65,7 @@ function fillContactBalls(context: SkinContext): void {
         const y = (mesh.points[3 * i + 1] ?? 0) - cy;
         const z = (mesh.points[3 * i + 2] ?? 0) - cz;
         const distance = Math.hypot(x, y, z);
-        if (distance >= reach || distance < 0.6 * reach) return;
+        if (distance >= reach || distance < 0.35 * reach) return;
         const k = reach / distance;
         mesh.points[3 * i] = cx + x * k;
         mesh.points[3 * i + 1] = cy + y * k;

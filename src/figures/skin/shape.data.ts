@@ -103,10 +103,10 @@ export const FOOT_RINGS = [
   { ahead: -54, top: -12, bottom: -64, half: 24, mid: 0 },
   { ahead: -38, top: 4, bottom: -68, half: 32, mid: 0 },
   { ahead: -10, top: 16, bottom: -68, half: 34, mid: 0 },
-  { ahead: 22, top: 10, bottom: -68, half: 35, mid: 0 },
-  { ahead: 55, top: -10, bottom: -68, half: 38, mid: 0 },
-  { ahead: 90, top: -29, bottom: -68, half: 43, mid: 1 },
-  { ahead: 118, top: -39, bottom: -68, half: 46, mid: 1 },
+  { ahead: 22, top: 13, bottom: -68, half: 35, mid: 0 },
+  { ahead: 55, top: 2, bottom: -68, half: 38, mid: 0 },
+  { ahead: 90, top: -14, bottom: -68, half: 43, mid: 1 },
+  { ahead: 118, top: -35, bottom: -68, half: 46, mid: 1 },
 ] as const;
 /** Sections of the toes forward of their joint; height against it. */
 export const TOE_RINGS = [

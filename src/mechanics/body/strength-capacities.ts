@@ -2,7 +2,7 @@ import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "./body.ts";
 import type { LimbAngle, MidAngle } from "./names.ts";
 import { LIMB_DIRECTIONS, MID_DIRECTIONS } from "./strength-directions.data.ts";
-import type { StrengthId, Strengths } from "./strength-keys.ts";
+import type { LimbStrengthKey, StrengthId, Strengths } from "./strength-keys.ts";
 import { FOREARM, NECK_MEN, NECK_WOMEN_OVER_MEN, WRIST_SIDE_MEN, WRIST_SIDE_WOMEN_OVER_MEN } from "./strength-norms.data.ts";
 import { angleShare, peakNorm, trunkNorm } from "./strength-norms.ts";
 
@@ -15,8 +15,8 @@ export interface Direction {
   readonly words: string;
   /** The muscle group whose fraction of normal scales it; null for the neck, taken as unaffected. */
   readonly strength: StrengthId | null;
-  /** Greatest moment of a healthy person of this body in this pose [N.m]. */
-  readonly normal: number;
+  /** Greatest moment of a healthy person of this body at the joint's best angle [N.m]. */
+  readonly peak: number;
   /** No norm of its own was found. */
   readonly wide: boolean;
 }
@@ -25,6 +25,8 @@ export interface Direction {
 export interface NormalCapacities {
   /** Two a joint angle: up at 2 i, down at 2 i + 1. */
   readonly directions: readonly Direction[];
+  /** Greatest moment of a healthy person of this body in this pose [N.m], in the order of `directions`. */
+  readonly moments: Float64Array;
   /** Normal grip force [N]. */
   readonly grip: number;
 }
@@ -41,44 +43,63 @@ export interface Capacities {
 /** No muscle group is taken below this [N.m]: keeps the arithmetic finite where a limb is limp. */
 const LEAST_MOMENT = 0.3;
 
+/** A direction with what makes it change over its joint's angle. */
+interface Template extends Direction {
+  /** The group whose curve over the joint's own angle applies; null where there is none. */
+  readonly curve: LimbStrengthKey | null;
+}
+const templates = new WeakMap<Body, Map<number, readonly Template[]>>();
+
 /** Greatest moments of a healthy person of this body, in this pose, for every joint direction. @param age [years] @param angles [rad] in the body's order */
 export function normalCapacities(body: Body, age: number, angles: readonly number[]): NormalCapacities {
+  let byAge = templates.get(body);
+  if (byAge === undefined) templates.set(body, (byAge = new Map()));
+  let known = byAge.get(age);
+  if (known === undefined) byAge.set(age, (known = templatesOf(body, age)));
+  const moments = new Float64Array(known.length);
+  known.forEach(({ peak, curve, angle }, k) => {
+    moments[k] = curve === null ? peak : peak * angleShare(body.size, age, curve, angles[angle] ?? 0);
+  });
+  return {
+    directions: known,
+    moments,
+    grip: peakNorm(body.size, age, "grip"),
+  };
+}
+
+function templatesOf(body: Body, age: number): Template[] {
   const { size } = body;
-  const directions: Direction[] = [];
+  const found: Template[] = [];
   body.angles.forEach((id, angle) => {
     const [name, side] = id.split(".") as [LimbAngle | MidAngle, Side | undefined];
     for (const k of [0, 1] as const) {
       const sign = k === 0 ? 1 : -1;
       if (side === undefined) {
         const { words, trunk, neck } = MID_DIRECTIONS[name as MidAngle][k];
-        if (trunk !== undefined) {
-          directions.push({ angle, sign, words, strength: `trunk.${trunk}`, normal: trunkNorm(size, age, trunk), wide: trunk === "lateralFlexion" });
-        } else {
-          const men = NECK_MEN[neck ?? "flexion"];
-          directions.push({ angle, sign, words, strength: null, normal: size.sex === "male" ? men : men * NECK_WOMEN_OVER_MEN, wide: true });
-        }
+        const men = NECK_MEN[neck ?? "flexion"];
+        const peak = trunk !== undefined ? trunkNorm(size, age, trunk) : size.sex === "male" ? men : men * NECK_WOMEN_OVER_MEN;
+        const strength = trunk === undefined ? null : (`trunk.${trunk}` as const);
+        found.push({ angle, sign, words, strength, peak, curve: null, wide: trunk === undefined || trunk === "lateralFlexion" });
         continue;
       }
       const { words, key, share, own } = LIMB_DIRECTIONS[name as LimbAngle][k];
-      let normal = peakNorm(size, age, key);
-      if (own === "pronation" || own === "supination") normal = FOREARM[size.sex][own];
-      else if (own !== undefined) normal = WRIST_SIDE_MEN[own] * (size.sex === "male" ? 1 : WRIST_SIDE_WOMEN_OVER_MEN);
-      else if (share !== undefined) normal *= share;
-      else normal *= angleShare(size, age, key, angles[angle] ?? 0);
-      directions.push({ angle, sign, words, strength: `${key}.${side}`, normal, wide: share !== undefined });
+      let peak = peakNorm(size, age, key) * (share ?? 1);
+      if (own === "pronation" || own === "supination") peak = FOREARM[size.sex][own];
+      else if (own !== undefined) peak = WRIST_SIDE_MEN[own] * (size.sex === "male" ? 1 : WRIST_SIDE_WOMEN_OVER_MEN);
+      found.push({ angle, sign, words, strength: `${key}.${side}`, peak, curve: own === undefined && share === undefined ? key : null, wide: share !== undefined });
     }
   });
-  return { directions, grip: peakNorm(size, age, "grip") };
+  return found;
 }
 
 /** Scales the normal moments by what this person has. */
 export function scaleCapacities(normal: NormalCapacities, strengths: Strengths): Capacities {
   const up = new Float64Array(normal.directions.length / 2);
   const down = new Float64Array(normal.directions.length / 2);
-  for (const each of normal.directions) {
-    const moment = Math.max(LEAST_MOMENT, each.normal * (each.strength === null ? 1 : strengths[each.strength]));
-    (each.sign === 1 ? up : down)[each.angle] = moment;
-  }
+  normal.directions.forEach(({ angle, sign, strength }, k) => {
+    const moment = Math.max(LEAST_MOMENT, (normal.moments[k] ?? 0) * (strength === null ? 1 : strengths[strength]));
+    (sign === 1 ? up : down)[angle] = moment;
+  });
   return { up, down, grip: { weak: normal.grip * strengths["grip.weak"], strong: normal.grip * strengths["grip.strong"] } };
 }
 

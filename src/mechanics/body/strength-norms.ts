@@ -52,6 +52,15 @@ function legCurve(size: BodySize, age: number, key: LegKey): readonly [number, n
   return [peak * lateShare(age, LEG_CURVE_AGES[2]), at(1), at(2)];
 }
 
+const curves = new WeakMap<BodySize, Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>>();
+function curveOf(size: BodySize, age: number, key: LegKey): readonly [number, number, number] {
+  let known = curves.get(size);
+  if (known === undefined) curves.set(size, (known = new Map()));
+  let kept = known.get(key);
+  if (kept === undefined || kept.age !== age) known.set(key, (kept = { age, curve: legCurve(size, age, key) }));
+  return kept.curve;
+}
+
 const lateShare = (age: number, from: number): number => Math.max(0.3, (1 - LATE_LOSS_PER_DECADE) ** (Math.max(0, age - from) / 10));
 
 /**
@@ -93,6 +102,6 @@ export function trunkNorm(size: BodySize, age: number, key: TrunkStrengthKey): n
 export function angleShare(size: BodySize, age: number, key: LimbStrengthKey, angle: number): number {
   if (key === "shoulderFlexion") return Math.max(LEAST_ANGLE_SHARE, Math.min(1, 1 - SHOULDER_FLEXION_LOSS_PER_RADIAN * Math.max(0, angle)));
   if (!isLegKey(key)) return 1;
-  const [, sharpness, best] = legCurve(size, age, key);
+  const [, sharpness, best] = curveOf(size, age, key);
   return Math.max(LEAST_ANGLE_SHARE, Math.cos(Math.min(Math.abs(sharpness * (angle - best)), Math.PI / 2)));
 }

@@ -15,6 +15,8 @@ export interface Sharing {
   readonly rounds: number;
   /** Largest effort of any counted joint. */
   readonly most: number;
+  /** Weights of the last round, to start a neighbouring pose from. */
+  readonly weights: Float64Array;
   /** The share the weak side took where it is the person's own: the given one, or the nearest that balance allows. */
   readonly sharingHeld: boolean;
 }
@@ -68,6 +70,8 @@ export interface CubeOptions {
   readonly mostRounds?: number;
   /** `near`: as close to the given sharing between the sides as balance allows. Default `held`. */
   readonly keepSharing?: "held" | "near";
+  /** Weights of a neighbouring solve. */
+  readonly start?: Float64Array;
 }
 
 /**
@@ -97,8 +101,9 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   const ratio = new Float64Array(angles);
   for (let i = 0; i < angles; i++) {
     const c = ((allowed.up[i] ?? 1) + (allowed.down[i] ?? 1)) / 2;
-    weights[i] = 1 / (c * c);
+    weights[i] = options.start?.[i] ?? 1 / (c * c);
   }
+  const leastRounds = options.start === undefined ? 6 : 2;
   let residual = Number.MAX_VALUE;
   let before = Number.MAX_VALUE;
   let round = 0;
@@ -119,7 +124,7 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
     for (let i = 0; i < angles; i++) weights[i] = Math.sqrt((weights[i] ?? 0) * (target[i] ?? 0));
     const change = Math.abs(most - before) / Math.max(most, 0.2);
     before = most;
-    if (round >= 6 && change < 2e-3 && residual < 1e-4 * statics.weight) settled = true;
+    if (round >= leastRounds && change < (options.start === undefined ? 2e-3 : 8e-3) && residual < 1e-4 * statics.weight) settled = true;
   }
   return {
     x: Float64Array.from(box.x),
@@ -129,6 +134,7 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
     residual,
     rounds: round,
     most: mostEffort(statics, allowed, ratio),
+    weights: Float64Array.from(weights),
     sharingHeld: held,
   };
 }

@@ -82,8 +82,8 @@ export function solveHabitual(statics: Statics, capacities: Capacities): Balance
 }
 
 /** The bare numbers of solveHabitual, for loops: the given sharing between the sides, or the nearest that balance allows. */
-export function shareHabitually(statics: Statics, capacities: Capacities): Sharing {
-  const first = shareByCubes(statics, capacities);
+export function shareHabitually(statics: Statics, capacities: Capacities, start?: Float64Array): Sharing {
+  const first = shareByCubes(statics, capacities, start === undefined ? {} : { start });
   if (first.residual <= BALANCED_WITHIN || statics.sharing === null) return first;
   return shareByCubes(statics, capacities, { keepSharing: "near" });
 }

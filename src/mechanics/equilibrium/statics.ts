@@ -27,6 +27,8 @@ export interface StaticsOptions {
   /** Sideways grip of a contact; default the low end of what was published. */
   readonly friction?: (contact: ClosedContact) => number;
   readonly outside?: readonly OutsideForce[];
+  /** Feet bear on the part people can really lean over, not back to the heel's edge (default false). */
+  readonly functionalFeet?: boolean;
 }
 
 /**
@@ -78,7 +80,7 @@ export function momentAxes(body: Body, pose: ClosedPose, joints: readonly Joint[
 /** Writes a closed pose as equations of balance. */
 export function prepareStatics(body: Body, pose: ClosedPose, options: StaticsOptions = {}): Statics {
   const joints = jointsOf(body);
-  const columns = contactColumns(body, pose, options.friction);
+  const columns = contactColumns(body, pose, options.friction, options.functionalFeet);
   const stops = stopsIn(body, pose.configuration.angles, options.limits ?? limitsOf(body));
   const unknowns = columns.length + stops.length;
   const angles = body.angles.length;
@@ -206,10 +208,8 @@ export function addForce(
   add(3, ay * force[2] - az * force[1]);
   add(4, az * force[0] - ax * force[2]);
   add(5, ax * force[1] - ay * force[0]);
-  const rides = ancestry(body, segment);
-  for (let i = 0; i < body.angles.length; i++) {
+  for (const i of anglesBelow(body, segment)) {
     const moved = body.segmentOfAngle[i] ?? 0;
-    if (!rides.has(moved)) continue;
     const joint = pose.frames.positions[moved] ?? [0, 0, 0];
     const axis = axes[i] ?? [0, 0, 0];
     const bx = at[0] - joint[0];
@@ -222,6 +222,21 @@ export function addForce(
       axis[1] * (bz * force[0] - bx * force[2]) +
       axis[2] * (bx * force[1] - by * force[0]);
   }
+}
+
+const riding = new WeakMap<Body, readonly Int32Array[]>();
+
+/** Angles that move a segment. */
+function anglesBelow(body: Body, segment: number): Int32Array {
+  let known = riding.get(body);
+  if (known === undefined) {
+    known = body.segments.map((each) => {
+      const rides = ancestry(body, each.index);
+      return Int32Array.from(body.angles.keys()).filter((angle) => rides.has(body.segmentOfAngle[angle] ?? 0));
+    });
+    riding.set(body, known);
+  }
+  return known[segment] ?? new Int32Array(0);
 }
 
 function limpAngles(body: Body, ends: readonly LimpEnd[]): Uint8Array {

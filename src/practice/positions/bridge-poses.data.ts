@@ -111,7 +111,7 @@ export const BRIDGE_STRONG_OVER_WEAK: PoseSpecification = {
 /** The same with nothing to press on: the strong arm lies over the chest and keeps the weak forearm there. */
 export const BRIDGE_STRONG_OVER_WEAK_ARMS_CROSSED: PoseSpecification = {
   ...BRIDGE_STRONG_OVER_WEAK,
-  bothDeg: { ...BRIDGE.bothDeg, shoulderFlexion: 24, shoulderAbduction: -2, shoulderExternalRotation: -58, elbowFlexion: 118, pronation: 110 },
+  bothDeg: { ...BRIDGE.bothDeg, shoulderFlexion: 20, shoulderAbduction: 6, shoulderExternalRotation: -78, elbowFlexion: 112, pronation: 90 },
   contacts: [
     ...HEAD_AND_SHOULDERS,
     { patch: "foot.weak", on: "mat", role: "both" },

@@ -14,8 +14,8 @@ export const KNEES_ROCKED: PoseSpecification = {
   ...HOOK_LYING,
   pelvis: { pitchDeg: -84, rollToStrongDeg: 90, turnToWeakDeg: -90 },
   trunkDeg: { ...HOOK_LYING.trunkDeg, lumbarTurn: 4, thoraxTurn: 4 },
-  weakDeg: { hipAbduction: -10, hipExternalRotation: -8 },
-  strongDeg: { hipAbduction: 12, hipExternalRotation: 8 },
+  weakDeg: { hipAbduction: -12, hipExternalRotation: -12 },
+  strongDeg: { hipAbduction: 10, hipExternalRotation: 0 },
   contacts: [
     ...SHOULDERS_STAY,
     ...ARMS_RESTING,
@@ -23,6 +23,7 @@ export const KNEES_ROCKED: PoseSpecification = {
     { patch: "buttock.weak", on: "mat", role: "bears" },
     { patch: "heel.weak", on: "mat", role: "both" },
     { patch: "heel.strong", on: "mat", role: "both" },
+    { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
   ],
 };
 
@@ -30,16 +31,16 @@ export const KNEES_TO_STRONG: PoseSpecification = {
   ...KNEES_ROCKED,
   pelvis: { pitchDeg: -68, rollToStrongDeg: 90, turnToWeakDeg: -90 },
   trunkDeg: { ...HOOK_LYING.trunkDeg, lumbarTurn: 10, thoraxTurn: 12 },
-  weakDeg: { hipAbduction: -14, hipExternalRotation: -14 },
-  strongDeg: { hipAbduction: 26, hipExternalRotation: 26 },
+  weakDeg: { hipAbduction: -16, hipExternalRotation: -26 },
+  strongDeg: { hipAbduction: 28, hipExternalRotation: 8 },
 };
 
 export const KNEES_TO_WEAK: PoseSpecification = {
   ...KNEES_ROCKED,
   pelvis: { pitchDeg: -68, rollToStrongDeg: -90, turnToWeakDeg: 90 },
   trunkDeg: { ...HOOK_LYING.trunkDeg, lumbarTurn: -10, thoraxTurn: -12 },
-  strongDeg: { hipAbduction: -14, hipExternalRotation: -14 },
-  weakDeg: { hipAbduction: 26, hipExternalRotation: 26 },
+  strongDeg: { hipAbduction: -16, hipExternalRotation: -26 },
+  weakDeg: { hipAbduction: 28, hipExternalRotation: 8 },
   contacts: [
     ...SHOULDERS_STAY,
     ...ARMS_RESTING,
@@ -47,6 +48,7 @@ export const KNEES_TO_WEAK: PoseSpecification = {
     { patch: "buttock.strong", on: "mat", role: "bears" },
     { patch: "heel.weak", on: "mat", role: "both" },
     { patch: "heel.strong", on: "mat", role: "both" },
+    { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
   ],
 };
 

@@ -3,8 +3,8 @@ import type { ContactSpecification, PoseSpecification, SurfaceSpecification } fr
 /** Lying on either side, and coming up over the strong one. Angles: "judgement", adjusted until they closed. */
 
 const SIDE_PILLOW = { id: "pillow", kind: "pillow", height: { cm: 10 }, under: ["headSide"], depthCm: 40, widthCm: 55 } as const satisfies SurfaceSpecification;
-const KNEE_PILLOW = { id: "bolster", kind: "pillow", height: { cm: 18 }, under: ["knee.weak", "ankleSide.weak"], depthCm: 40, widthCm: 60 } as const satisfies SurfaceSpecification;
-const ARM_PILLOW = { id: "block", kind: "pillow", height: { cm: 24 }, under: ["forearm.weak"], depthCm: 40, widthCm: 60 } as const satisfies SurfaceSpecification;
+const KNEE_PILLOW = { id: "bolster", kind: "pillow", height: { cm: 18 }, under: ["knee.weak", "ankleSide.weak"], depthCm: 56, widthCm: 24 } as const satisfies SurfaceSpecification;
+const ARM_PILLOW = { id: "block", kind: "pillow", height: { cm: 24 }, under: ["elbow.weak", "wrist.weak"], depthCm: 24, widthCm: 36 } as const satisfies SurfaceSpecification;
 
 const STRONG_SIDE_DOWN: readonly ContactSpecification[] = [
   { patch: "headSide", on: "pillow", role: "both" },
@@ -53,14 +53,13 @@ export const SIDE_LYING_ON_WEAK: PoseSpecification = {
   pelvis: { pitchDeg: -6, rollToStrongDeg: -90, turnToWeakDeg: 90 },
   trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: 12 },
   weakDeg: { ...WEAK_ARM_UNDER, hipFlexion: 8, kneeFlexion: 22, ankleDorsiflexion: -8 },
-  strongDeg: { girdleProtraction: 8, shoulderFlexion: 58, shoulderAbduction: -24, shoulderExternalRotation: 4, elbowFlexion: 30, pronation: 90, hipFlexion: 62, hipAbduction: -8, kneeFlexion: 74, ankleDorsiflexion: -8 },
-  surfaces: [SIDE_PILLOW, { ...KNEE_PILLOW, under: ["knee.strong", "ankleSide.strong"] }, { ...ARM_PILLOW, under: ["forearm.strong"] }],
+  strongDeg: { girdleProtraction: 0, shoulderFlexion: 8, shoulderAbduction: 4, shoulderExternalRotation: -20, elbowFlexion: 32, pronation: 90, hipFlexion: 62, hipAbduction: -8, kneeFlexion: 74, ankleDorsiflexion: -8 },
+  surfaces: [SIDE_PILLOW, { ...KNEE_PILLOW, under: ["knee.strong", "ankleSide.strong"] }],
   contacts: [
     ...WEAK_SIDE_DOWN,
     { patch: "knee.strong", on: "bolster", role: "both" },
     { patch: "ankleSide.strong", on: "bolster", role: "both" },
-    { patch: "elbow.strong", on: "block", role: "both", effort: "rest" },
-    { patch: "wrist.strong", on: "block", role: "both", effort: "rest" },
+    { patch: "wrist.strong", on: { body: "hipSide.strong" }, role: "both", effort: "rest" },
   ],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };

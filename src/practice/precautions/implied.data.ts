@@ -4,7 +4,7 @@ export const IMPLIED_FROM = {
   painAtRest: 1,
   painOnMovement: 4,
   /** Fingers that fit under the point of the shoulder. */
-  gapFingers: 0.5,
+  gapFingers: 1,
   /** Grades of the modified Ashworth scale that count as strong spasms. */
   strongTone: ["3", "4"],
 } as const;

@@ -27,7 +27,8 @@ describe("conditions that follow from findings", () => {
     expect(codes(shoulder(0, 3, 0))).toEqual([]);
     expect(codes(shoulder(0, 4, 0))).toEqual(["hemi_shoulder_pain"]);
     expect(codes(shoulder(1, 0, 0))).toEqual(["hemi_shoulder_pain"]);
-    expect(codes(shoulder(0, 0, 0.5))).toEqual(["hemi_shoulder_subluxation_weight"]);
+    expect(codes(shoulder(0, 0, 0.5))).toEqual([]);
+    expect(codes(shoulder(0, 0, 1))).toEqual(["hemi_shoulder_subluxation_weight"]);
   });
 
   it("takes signs, speech, sense, tone and medicine as the conditions they are", () => {
