@@ -13,6 +13,7 @@ import { sitToStand } from "../practice/activities/tables/sit-to-stand.data.ts";
 import { tableForearmsSittingLean } from "../practice/activities/tables/table-forearms-sitting-lean.data.ts";
 import { tableForearmsStandingLean } from "../practice/activities/tables/table-forearms-standing-lean.data.ts";
 import { PRONE } from "../practice/positions/prone-poses.data.ts";
+import { SIDE_SITTING_ON_STRONG } from "../practice/positions/side-sitting-poses.data.ts";
 
 const ACTIVITIES: readonly Activity[] = [
   proneOnElbowsHoldAndShift,
@@ -32,6 +33,7 @@ const BODIES = [
 
 const POSES: readonly (readonly [string, PoseSpecification])[] = [
   ["prone", PRONE],
+  ["side-sitting on the strong hip", SIDE_SITTING_ON_STRONG],
   ...ACTIVITIES.flatMap((activity) =>
     activity.rungs.flatMap((rung): (readonly [string, PoseSpecification])[] => [
       [`${activity.id} / ${rung.id}`, rung.pose],

@@ -93,6 +93,9 @@ import { shortSittingToLongSitting } from "./transitions/tables/short-sitting-to
 import { longSittingToShortSitting } from "./transitions/tables/long-sitting-to-short-sitting.data.ts";
 import { matToWheelchairOverStrongSide } from "./transitions/tables/mat-to-wheelchair-over-strong-side.data.ts";
 import { matToWheelchairOverWeakSide } from "./transitions/tables/mat-to-wheelchair-over-weak-side.data.ts";
+import { sideSittingOnStrongHip } from "./positions/tables/side-sitting-on-strong-hip.data.ts";
+import { longSittingToSideSittingOnStrongHip } from "./transitions/tables/long-sitting-to-side-sitting-on-strong-hip.data.ts";
+import { sideSittingOnStrongHipToLongSitting } from "./transitions/tables/side-sitting-on-strong-hip-to-long-sitting.data.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
@@ -135,6 +138,7 @@ export const POSITIONS: readonly Position[] = [
   prone,
   proneOnElbows,
   longSitting,
+  sideSittingOnStrongHip,
   shortSitting,
   forearmsOnTableSitting,
   forearmsOnTableStanding,
@@ -173,6 +177,8 @@ export const TRANSITIONS: readonly Transition[] = [
   longSittingToSupine,
   shortSittingToLongSitting,
   longSittingToShortSitting,
+  longSittingToSideSittingOnStrongHip,
+  sideSittingOnStrongHipToLongSitting,
   matToWheelchairOverStrongSide,
   matToWheelchairOverWeakSide,
   benchToHalfKneelingStrongForward,
