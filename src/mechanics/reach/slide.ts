@@ -1,0 +1,244 @@
+import { add, compose, cross, IDENTITY, norm, rotate, rotateBack, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import type { Body } from "../body/body.ts";
+import type { AngleId } from "../body/names.ts";
+import { patchOn } from "../body/patches.ts";
+import type { ClosedContact, ClosedPose } from "../pose/close.ts";
+import { constrainedStep } from "../pose/constrained-step.ts";
+import { centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "../pose/kinematics.ts";
+import { pinnedRows, readyContacts, type Row } from "../pose/rows.ts";
+import type { Limits } from "../pose/targets.ts";
+
+/** A stop on the way out: the pose with its centre of mass taken there, or the joint range that ends the way before it. */
+export interface Slide {
+  readonly station: ClosedPose | null;
+  readonly rangeEnd: { readonly metres: number; readonly angle: AngleId } | null;
+}
+
+/** Small joints that go along and end nothing. */
+const NEVER_NAMED = /^(toe|radial|pronation|neck)/;
+/** Skin on skin that has come apart by more than this [m] bears no longer. */
+const PARTED = 0.03;
+const LONGEST_STEP = 0.1;
+const SHORTEST_STEP = 0.012;
+const MOST_STEPS = 7;
+/** Contacts and centre within this [m] count as kept. */
+const KEPT = 0.003;
+/** Between two stations it is enough to be this near. */
+const NEARLY_KEPT = 0.02;
+
+/**
+ * Takes the centre of mass outward step by step, hands, knees and feet staying put, as near the pose's own angles as can be.
+ * @param reached how far out the body already is [m], in the given configuration
+ * @param metres where it is to go [m], from the pose's own centre
+ */
+export function slideCentre(body: Body, pose: ClosedPose, direction: readonly [number, number], reached: number, from: Configuration, metres: number, limits: Limits): Slide {
+  const ready = readyContacts(body, pose.specification);
+  if ("missing" in ready) return { station: null, rangeEnd: null };
+  // What only rests, and what lies on the body itself, goes along.
+  const closing = ready.filter((each) => each.specification.role !== "bears" && each.specification.effort !== "rest" && each.other === null);
+  const pins = closing.map((each) => each.patch.balls.map((ball) => pointInRoom(body, pose.frames, body.segmentIndex[each.patch.segment], ball.centre)));
+  let now = from;
+  let at = reached;
+  let longest = LONGEST_STEP;
+  for (;;) {
+    const goal = Math.min(at + longest, metres);
+    const tried = stepTo(body, pose, now, closing, pins, [pose.centre[0] + direction[0] * goal, pose.centre[1] + direction[1] * goal], limits, goal === metres);
+    if ("stuckAt" in tried) {
+      longest = Math.min(longest, goal - at) / 2.5;
+      if (longest < SHORTEST_STEP) return { station: null, rangeEnd: { metres: at, angle: tried.stuckAt } };
+      continue;
+    }
+    now = tried.next;
+    at = goal;
+    if (goal === metres) return { station: poseAt(body, pose, now, tried.frames), rangeEnd: null };
+  }
+}
+
+type Closing = readonly Parameters<typeof pinnedRows>[2][];
+
+/** Moves the centre to a goal, or names the joint that does not let it. */
+function stepTo(
+  body: Body,
+  pose: ClosedPose,
+  from: Configuration,
+  closing: Closing,
+  pins: readonly (readonly Vector[])[],
+  goal: readonly [number, number],
+  limits: Limits,
+  exactly: boolean,
+): { next: Configuration; frames: Frames } | { stuckAt: AngleId } {
+  const mobility = Float64Array.from(mobilityOf(body));
+  const frozen: AngleId[] = [];
+  let next = from;
+  let frames = placeFrames(body, next);
+  let residual = Number.MAX_VALUE;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const rows = rowsAt(body, frames, closing, pins, goal);
+    const before = residual;
+    residual = 0;
+    for (const row of rows) residual = Math.max(residual, Math.abs(row.error));
+    if (residual < (exactly ? KEPT : NEARLY_KEPT)) return { next, frames };
+    // No longer getting anywhere.
+    if (step > 1 && residual > 0.7 * before) break;
+    next = stepWithin(body, next, pose.configuration, rows, limits, mobility, frozen);
+    frames = placeFrames(body, next);
+  }
+  return { stuckAt: frozen[0] ?? nearestEnd(body, next, limits) };
+}
+
+function rowsAt(body: Body, frames: Frames, closing: Closing, pins: readonly (readonly Vector[])[], goal: readonly [number, number]): Row[] {
+  const { at, jacobian } = centreRows(body, frames);
+  const rows = closing.flatMap((each, k) => independentRows(pinnedRows(body, frames, each, pins[k] ?? []), pins[k] ?? []));
+  rows.push({ error: at[0] - goal[0], gradient: jacobian[0] }, { error: at[1] - goal[1], gradient: jacobian[1] });
+  return rows;
+}
+
+/** Of three rows a point, those that say something new of a rigid part: three for the first point, two for the second, one for the third. */
+function independentRows(rows: readonly Row[], pins: readonly Vector[]): readonly Row[] {
+  const [first, second, third] = pins;
+  if (first === undefined || second === undefined) return rows;
+  const line = unit(subtract(second, first));
+  const side = unit(cross(line, Math.abs(line[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0]));
+  const over = cross(side, line);
+  const kept = [...rows.slice(0, 3), along(rows, 3, side), along(rows, 3, over)];
+  if (third !== undefined) kept.push(along(rows, 6, unit(cross(line, subtract(third, first)))));
+  return kept;
+}
+
+/** The three rows of one point, taken along one direction. */
+function along(rows: readonly Row[], from: number, direction: Vector): Row {
+  const parts = [rows[from], rows[from + 1], rows[from + 2]];
+  const gradient = new Float64Array(parts[0]?.gradient.length ?? 0);
+  let error = 0;
+  parts.forEach((part, k) => {
+    const by = direction[k] ?? 0;
+    error += by * (part?.error ?? 0);
+    for (let i = 0; i < gradient.length; i++) gradient[i] = (gradient[i] ?? 0) + by * (part?.gradient[i] ?? 0);
+  });
+  return { error, gradient };
+}
+
+/** Centre of mass and how each unknown moves it sideways and forward, part by part from the ends inward. */
+function centreRows(body: Body, frames: Frames): { at: Vector; jacobian: readonly [Float64Array, Float64Array] } {
+  const count = body.segments.length;
+  const mass = new Float64Array(count);
+  const sums = [new Float64Array(count), new Float64Array(count), new Float64Array(count)] as const;
+  for (let s = count - 1; s >= 0; s--) {
+    const segment = body.segments[s];
+    if (segment === undefined) continue;
+    const at = pointInRoom(body, frames, s, segment.centre);
+    mass[s] = (mass[s] ?? 0) + segment.mass;
+    for (const k of [0, 1, 2] as const) sums[k][s] = (sums[k][s] ?? 0) + segment.mass * at[k];
+    if (segment.parent === null) continue;
+    mass[segment.parent] = (mass[segment.parent] ?? 0) + (mass[s] ?? 0);
+    for (const k of [0, 1, 2] as const) sums[k][segment.parent] = (sums[k][segment.parent] ?? 0) + (sums[k][s] ?? 0);
+  }
+  const total = mass[0] ?? 1;
+  const at: Vector = [(sums[0][0] ?? 0) / total, (sums[1][0] ?? 0) / total, (sums[2][0] ?? 0) / total];
+  const x = new Float64Array(ROOT_FREEDOMS + body.angles.length);
+  const y = new Float64Array(ROOT_FREEDOMS + body.angles.length);
+  const root = frames.positions[0] ?? [0, 0, 0];
+  x[0] = 1;
+  y[1] = 1;
+  y[3] = -(at[2] - root[2]);
+  x[4] = at[2] - root[2];
+  x[5] = -(at[1] - root[1]);
+  y[5] = at[0] - root[0];
+  for (let i = 0; i < body.angles.length; i++) {
+    const s = body.segmentOfAngle[i] ?? 0;
+    const joint = frames.positions[s] ?? [0, 0, 0];
+    const axis = frames.axes[i] ?? [0, 0, 0];
+    const m = mass[s] ?? 0;
+    const ax = (sums[0][s] ?? 0) - m * joint[0];
+    const ay = (sums[1][s] ?? 0) - m * joint[1];
+    const az = (sums[2][s] ?? 0) - m * joint[2];
+    x[ROOT_FREEDOMS + i] = (axis[1] * az - axis[2] * ay) / total;
+    y[ROOT_FREEDOMS + i] = (axis[2] * ax - axis[0] * az) / total;
+  }
+  return { at, jacobian: [x, y] };
+}
+
+/** One step toward the rows, angles kept in range: one that reaches its end stays there until the goal. Angles that get there are listed. */
+function stepWithin(body: Body, now: Configuration, aim: Configuration, rows: readonly Row[], limits: Limits, mobility: Float64Array, frozen: AngleId[]): Configuration {
+  const size = ROOT_FREEDOMS + body.angles.length;
+  const wish = new Float64Array(size);
+  for (let i = 0; i < body.angles.length; i++) wish[ROOT_FREEDOMS + i] = mobility[ROOT_FREEDOMS + i] === 0 ? 0 : ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * 0.3;
+  let { step } = constrainedStep(rows, wish, mobility);
+  for (let round = 0; round < 2; round++) {
+    let again = false;
+    for (let i = 0; i < body.angles.length; i++) {
+      const k = ROOT_FREEDOMS + i;
+      if (mobility[k] === 0) continue;
+      const at = now.angles[i] ?? 0;
+      const to = at + (step[k] ?? 0);
+      const end = Math.min(Math.max(to, limits.least[i] ?? to), limits.most[i] ?? to);
+      if (Math.abs(end - to) < 1e-6) continue;
+      mobility[k] = 0;
+      wish[k] = end - at;
+      const id = body.angles[i];
+      if (id !== undefined && !NEVER_NAMED.test(id)) frozen.push(id);
+      again = true;
+    }
+    if (!again) break;
+    step = constrainedStep(rows, wish, mobility).step;
+  }
+  const turn: Vector = [step[3] ?? 0, step[4] ?? 0, step[5] ?? 0];
+  const angle = norm(turn);
+  return {
+    rootPosition: add(now.rootPosition, [step[0] ?? 0, step[1] ?? 0, step[2] ?? 0]),
+    rootRotation: angle < 1e-15 ? now.rootRotation : compose(rotationAbout(unit(turn), angle), now.rootRotation),
+    angles: now.angles.map((value, i) => Math.min(Math.max(value + (step[ROOT_FREEDOMS + i] ?? 0), limits.least[i] ?? value), limits.most[i] ?? value)),
+  };
+}
+
+const mobilities = new WeakMap<Body, Float64Array>();
+function mobilityOf(body: Body): Float64Array {
+  let known = mobilities.get(body);
+  if (known === undefined) {
+    known = new Float64Array(ROOT_FREEDOMS + body.angles.length).fill(1);
+    for (let i = 0; i < 3; i++) known[i] = 4;
+    for (let i = 3; i < 6; i++) known[i] = 0.5;
+    for (const [i, id] of body.angles.entries()) {
+      const slow = id.startsWith("lumbar") || id.startsWith("thorax") ? 0.25 : id.startsWith("neck") ? 0.05 : id.startsWith("girdle") ? 0.15 : id.startsWith("kneeExternal") || id.startsWith("inversion") ? 0.3 : 1;
+      known[ROOT_FREEDOMS + i] = slow;
+    }
+    mobilities.set(body, known);
+  }
+  return known;
+}
+
+/** The angle closest to an end of its range. */
+function nearestEnd(body: Body, now: Configuration, limits: Limits): AngleId {
+  let best = 0;
+  let least = Number.MAX_VALUE;
+  now.angles.forEach((value, i) => {
+    if (NEVER_NAMED.test(body.angles[i] ?? "")) return;
+    const short = Math.min(value - (limits.least[i] ?? 0), (limits.most[i] ?? 0) - value);
+    if (short < least) {
+      least = short;
+      best = i;
+    }
+  });
+  return body.angles[best] ?? "lumbarFlexion";
+}
+
+/** The closed pose at a station: contact points ride on their segments. */
+function poseAt(body: Body, from: ClosedPose, configuration: Configuration, frames: Frames): ClosedPose {
+  const ride = (segment: number, at: Vector): Vector => {
+    const own = rotateBack(from.frames.rotations[segment] ?? IDENTITY, subtract(at, from.frames.positions[segment] ?? [0, 0, 0]));
+    return add(frames.positions[segment] ?? [0, 0, 0], rotate(frames.rotations[segment] ?? IDENTITY, own));
+  };
+  const contacts = from.contacts.map((contact): ClosedContact => {
+    const { balls } = patchOn(body, contact.patch);
+    const points = contact.points.map((point, k) => {
+      // A round part rolls: it touches below its centre, wherever that has gone.
+      const ball = balls[k];
+      const at = contact.other !== null || ball === undefined ? ride(contact.segment, point.at) : subtract(pointInRoom(body, frames, contact.segment, ball.centre), scale(contact.normal, ball.radius));
+      return { at, gap: contact.other === null ? point.gap + (at[2] - point.at[2]) : point.gap };
+    });
+    const other = contact.other === null ? null : { segment: contact.other.segment, at: ride(contact.other.segment, contact.other.at) };
+    const parted = other !== null && points.every((point) => norm(subtract(point.at, other.at)) > PARTED + norm(subtract(contact.points[0]?.at ?? point.at, contact.other?.at ?? other.at)));
+    return { ...contact, points, other, touches: contact.touches && !parted && points.some((point) => point.gap < 0.012) };
+  });
+  return { ...from, configuration, frames, contacts, centre: centreOfMass(body, frames) };
+}
