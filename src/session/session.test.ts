@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { refuseEvent } from "./admit-event.ts";
@@ -214,6 +215,17 @@ describe("the stored form", () => {
     const events = session(START, done(BRIDGE), { kind: "said", words: "good" });
     const read = readStoredSession(JSON.parse(JSON.stringify(writeStoredSession("s1", events))));
     expect(read).toEqual({ ok: true, value: { format: 1, session: "s1", events } });
+  });
+  it("reads the session saved in form 1", () => {
+    const saved = JSON.parse(readFileSync(new URL("../../test/stored/session-form-1.json", import.meta.url), "utf8"));
+    const read = readStoredSession(saved);
+    if (!read.ok) throw new Error(read.because);
+    expect(new Set(read.value.events.map(({ kind }) => kind)).size).toBe(12);
+    expect(foldSession(read.value.events)).toMatchObject({
+      phase: "signed",
+      undone: ["e6"],
+      items: [{ sets: [{ event: "e3" }] }, { skipped: { event: "e5" } }],
+    });
   });
   it("refuses a later form and a spoiled one with a sentence", () => {
     expect(readStoredSession({ format: 2 })).toMatchObject({

@@ -7,25 +7,27 @@ const READING_WORDS =
   'strength: a manual grade in quotes ("0" to "5", with + or -), {"newtonMetres": number} or {"newtons": number, "leverCm": number}';
 
 /** A manual grade, a moment read from a dynamometer, or a force with its lever. */
-export const STRENGTH_READING = z.union(
-  [
-    codes("manual grade", GRADES),
-    group("reading of a dynamometer", {
-      newtonMetres: measured({ what: "moment", min: 0, max: 800, unit: "newton-metres" }),
-    }),
-    group("reading of a dynamometer", {
-      newtons: measured({ what: "force", min: 0, max: 3000, unit: "newtons" }),
-      leverCm: measured({
-        what: "lever",
-        min: 2,
-        max: 80,
-        unit: "centimetres",
-        hint: (v) => (v > 0 && v < 1 ? "this looks like metres" : null),
+export const STRENGTH_READING = z
+  .union(
+    [
+      codes("manual grade", GRADES),
+      group("reading of a dynamometer", {
+        newtonMetres: measured({ what: "moment", min: 0, max: 800, unit: "newton-metres" }),
       }),
-    }),
-  ],
-  { error: READING_WORDS },
-);
+      group("reading of a dynamometer", {
+        newtons: measured({ what: "force", min: 0, max: 3000, unit: "newtons" }),
+        leverCm: measured({
+          what: "lever",
+          min: 2,
+          max: 80,
+          unit: "centimetres",
+          hint: (v) => (v > 0 && v < 1 ? "this looks like metres" : null),
+        }),
+      }),
+    ],
+    { error: READING_WORDS },
+  )
+  .meta({ id: "strengthReading", description: "A manual grade, or a reading of a dynamometer" });
 
 const LIMB_STRENGTH = group("strength of one side", eachOptional(LIMB_KEYS, STRENGTH_READING));
 export const STRENGTH = group("strength", {

@@ -239,6 +239,17 @@ describe("a case file that is refused", () => {
     expectPlain(faults);
   });
 
+  it("tells a file of a million faults in a moment", () => {
+    const many = Object.fromEntries(Array.from({ length: 200_000 }, (_, index) => [`k${index}`, 1]));
+    const faults = faultsOf({ ...least(), ...many });
+    expect(faults).toHaveLength(501);
+    expect(faults.at(-1)).toMatchObject({ found: "more than 500 faults" });
+  });
+
+  it("offers a grade with a blank behind it as that grade", () => {
+    expect(faultsOf({ ...least(), strength: { left: { hipFlexion: "4 " } } })[0]?.expected).toMatch(/nearest: "4"$/);
+  });
+
   it("does not take names of the language itself for fields", () => {
     const faults = faultsOf(
       '{"__proto__": {"x": 1}, "constructor": 2, "weakSide": "left", "daysSinceOnset": 1, "person": {"sex": "male", "ageYears": 60, "heightCm": 170, "massKg": 70, "toString": 1}}',

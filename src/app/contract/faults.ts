@@ -14,13 +14,26 @@ type Path = readonly PropertyKey[];
 /** Longest piece of a value that a fault repeats. */
 const SHOWN = 60;
 
+/** Most faults that are told of one value; a file with more is no case file. */
+const TOLD_AT_MOST = 500;
+
 /** Every fault of a value that a schema refused, in the order of the file, each in plain words. */
 export function listFaults(issues: readonly Issue[], input: unknown): readonly Fault[] {
-  const faults = issues.flatMap((issue) => sayIssue(issue, issue.path, input));
-  return faults.filter(
-    (one, index) => faults.findIndex((other) => other.path === one.path && other.expected === one.expected) === index,
-  );
+  const faults = new Map<string, Fault>();
+  for (const issue of issues) {
+    for (const fault of sayIssue(issue, issue.path, input)) {
+      if (faults.size >= TOLD_AT_MOST) return [...faults.values(), TOO_MANY];
+      faults.set(`${fault.path}\n${fault.expected}`, fault);
+    }
+  }
+  return [...faults.values()];
 }
+
+const TOO_MANY: Fault = {
+  path: "the file",
+  found: `more than ${TOLD_AT_MOST} faults`,
+  expected: "one case as schema/case.schema.json describes it",
+};
 
 /** The fault as one line of text. */
 export function sayFault({ path, found, expected }: Fault): string {
@@ -29,7 +42,9 @@ export function sayFault({ path, found, expected }: Fault): string {
 
 function sayIssue(issue: Issue, path: Path, input: unknown): readonly Fault[] {
   if (issue.code === "unrecognized_keys")
-    return issue.keys.map((key) => sayUnknownKey([...path, key], key, issue.message.split(" ")));
+    return issue.keys
+      .slice(0, TOLD_AT_MOST + 1)
+      .map((key) => sayUnknownKey([...path, key], key, issue.message.split(" ")));
   if (issue.code === "invalid_union") {
     const branch = chooseBranch(issue.errors, valueAt(input, path));
     if (branch !== null) return branch.flatMap((inner) => sayIssue(inner, [...path, ...inner.path], input));

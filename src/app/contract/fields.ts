@@ -6,7 +6,7 @@ const LISTED_AT_MOST = 24;
 
 /** One of a list of codes. A fault lists them and names the nearest. */
 export function codes<const T extends readonly [string, ...string[]]>(what: string, known: T) {
-  return z.enum(known, { error: ({ input }) => sayCodes(what, known, input) });
+  return z.enum(known, { error: ({ input }) => sayCodes(what, known, input) }).meta({ description: what });
 }
 
 export function sayCodes(what: string, known: readonly string[], input: unknown): string {
@@ -29,13 +29,22 @@ export interface NumberWords {
 /** A number between two bounds that no real finding passes. */
 export function measured(words: NumberWords) {
   const error = ({ input }: { input?: unknown }) => sayNumber("a number", words, input);
-  return z.number({ error }).min(words.min, { error }).max(words.max, { error });
+  return z
+    .number({ error })
+    .min(words.min, { error })
+    .max(words.max, { error })
+    .meta({ description: describe(words) });
 }
 
 /** A whole number between two bounds. */
 export function counted(words: NumberWords) {
   const error = ({ input }: { input?: unknown }) => sayNumber("a whole number", words, input);
-  return z.number({ error }).int({ error }).min(words.min, { error }).max(words.max, { error });
+  const whole = z.number({ error }).int({ error }).min(words.min, { error }).max(words.max, { error });
+  return whole.meta({ description: describe(words) });
+}
+
+function describe({ what, unit }: NumberWords): string {
+  return unit === undefined ? what : `${what} [${unit.replace(/[()]/g, "")}]`;
 }
 
 function sayNumber(kind: string, { what, min, max, unit, hint }: NumberWords, input: unknown): string {

@@ -1,5 +1,6 @@
 /** The known word closest to what was typed, or null where nothing comes near. Capitals and joining signs do not count. */
 export function findNearest(typed: string, known: readonly string[]): string | null {
+  if (known.includes(typed.trim())) return typed.trim();
   const wanted = flatten(typed);
   if (wanted === "") return null;
   let best: { readonly word: string; readonly distance: number } | null = null;
