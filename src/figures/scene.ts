@@ -80,7 +80,7 @@ export function prepareScene(input: SceneInput): PreparedScene {
   const things: Thing[] = [...placed.things];
   let helper: PosedHelper | null = null;
   if (input.helper !== undefined) {
-    helper = poseHelper(body, frames, skin, points, input.helper, ground, placed.footprints, input.helperBody === undefined ? undefined : canonicalBody(input.helperBody));
+    helper = poseHelper(body, frames, skin, points, input.helper, ground, placed.footprints, placed.rails, input.helperBody === undefined ? undefined : canonicalBody(input.helperBody));
     const helperSkin = skinOf(helper.body, { owner: "helper", hair: helper.body.size.sex === "female" ? "bun" : "short", older: false, footwear: "shoes", hatch: false, hands: helper.hands });
     people.push({ skin: helperSkin, points: poseSkin(helperSkin, helper.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]) });
     faces.push(faceOf(helper.body, helper.reach.frames));

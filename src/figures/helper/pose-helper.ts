@@ -9,7 +9,7 @@ import type { HandShape } from "../skin/context.ts";
 import type { Skin } from "../skin/build.ts";
 import type { Block } from "../props/solid.ts";
 import type { HelperDrawing } from "./drawing.ts";
-import { rodsOf, rodsOfBlock } from "./keep-apart.ts";
+import { type Rod, rodsOf, rodsOfBlock } from "./keep-apart.ts";
 import { type HandGoal, palmOf, type Reach, reachFor, startOf } from "./reach.ts";
 import { nearestOnSkin, siteGuess, siteOnSkin, type SkinPlace } from "./site-place.ts";
 import { helperGround } from "./standing-place.ts";
@@ -47,10 +47,10 @@ const READY_STANDOFF = 0.06;
  * Poses the helper so that the palms lie on the sites.
  * @param ground height of what the helper is on [m]
  */
-export function poseHelper(person: Body, frames: Frames, skin: Skin, points: Float64Array, drawing: HelperDrawing, ground: number, blocks: readonly Block[], helper: Body = usualHelper): PosedHelper {
+export function poseHelper(person: Body, frames: Frames, skin: Skin, points: Float64Array, drawing: HelperDrawing, ground: number, blocks: readonly Block[], rails: readonly Rod[], helper: Body = usualHelper): PosedHelper {
   const places = drawing.hands.slice(0, 2).map((hand) => ({ hand, place: siteOnSkin(person, frames, skin, points, hand.site), guess: siteGuess(person, frames, hand.site) }));
   const where = helperGround(person, frames, drawing.at);
-  const rods = [...rodsOf(person, frames), ...blocks.flatMap(rodsOfBlock)];
+  const rods = [...rodsOf(person, frames), ...blocks.flatMap(rodsOfBlock), ...rails];
   const middle = places.length === 0 ? null : scale(places.reduce((sum, each) => add(sum, each.place.at), [0, 0, 0] as Vector), 1 / places.length);
   const toSites = middle === null ? where.toward : subtract([middle[0], middle[1], 0], where.at);
   const toward = norm(toSites) > 0.05 ? unit(add(unit([toSites[0], toSites[1], 0]), scale(where.toward, 0.4))) : where.toward;

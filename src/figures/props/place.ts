@@ -5,7 +5,7 @@ import { type Frames, pointInRoom } from "../../mechanics/pose/kinematics.ts";
 import type { PoseSpecification, SurfaceSpecification } from "../../mechanics/pose/specification.ts";
 import { surfaceHeight } from "../../mechanics/pose/targets.ts";
 import type { Support } from "../skin/posed.ts";
-import { type Block, makeBars, makeBlock, makeRoll, makeTable, makeWedge, type Thing } from "./solid.ts";
+import { type Block, makeBars, makeBlock, makeRoll, makeTable, makeWedge, type Thing, type Tube } from "./solid.ts";
 
 export interface PlacedThings {
   readonly things: readonly Thing[];
@@ -16,6 +16,7 @@ export interface PlacedThings {
   /** An upright wall behind the person, and the blocks' outlines from above. */
   readonly wallX: number | null;
   readonly footprints: readonly Block[];
+  readonly rails: readonly Tube[];
   /** Things by the surface's name, for finding what a contact rests on. */
   readonly tops: Readonly<Partial<Record<string, number>>>;
 }
@@ -28,6 +29,7 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
   const things: Thing[] = [];
   const supports: Support[] = [{ top: 0, footprint: null, depth: MAT_DEPTH }];
   const footprints: Block[] = [];
+  const rails: Tube[] = [];
   const tops: Partial<Record<string, number>> = { mat: 0, floor: 0 };
   let floor = 0;
   let matTop = 0;
@@ -51,7 +53,9 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
     const top = surfaceHeight(body, pose, surface.id) ?? 0;
     tops[surface.id] = top;
     if (surface.kind === "bars") {
-      things.push(barsAt(points, top, floor));
+      const bars = barsAt(points, top, floor);
+      things.push(bars);
+      rails.push(...bars.tubes.filter((tube) => Math.abs(tube.to[2] - tube.from[2]) < 0.01));
       continue;
     }
     const block = blockFor(body, frames, surface, points, top, floor);
@@ -59,7 +63,7 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
     things.push(shapeOf(surface, block));
     if (surface.kind !== "bolster" && surface.kind !== "wedge") supports.push({ top, footprint: block, depth: surface.kind === "pillow" ? 0.03 : 0.07 });
   }
-  return { things, supports, matTop, floor, wallX, footprints, tops };
+  return { things, supports, matTop, floor, wallX, footprints, rails, tops };
 }
 
 function restingPoints(body: Body, frames: Frames, pose: PoseSpecification, surface: SurfaceSpecification): Vector[] {

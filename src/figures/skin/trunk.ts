@@ -126,5 +126,6 @@ function addSlope(context: SkinContext, out: number, side: "weak" | "strong"): v
   rope([-14 * mm, out * 30 * mm, neck[2] - 42 * mm], [shoulder[0] - 4 * mm, shoulder[1] - out * 18 * mm, shoulder[2] + 4 * mm], 36, 46, [inner, outer]);
   const arm = between(context, limb("girdle", side), limb("upperArm", side), 0.35);
   rope([30 * mm, out * 70 * mm, thorax[2] + 60 * mm], [14 * mm, shoulder[1] - out * 14 * mm, shoulder[2] - 22 * mm], 52, 44, [blend, arm]);
+  rope([-46 * mm, out * 62 * mm, thorax[2] + 96 * mm], [-10 * mm, shoulder[1] - out * 8 * mm, shoulder[2] - 4 * mm], 50, 50, [blend, arm]);
   rope([-38 * mm, out * 78 * mm, thorax[2] + 40 * mm], [-14 * mm, shoulder[1] - out * 14 * mm, shoulder[2] - 26 * mm], 52, 44, [blend, arm]);
 }
