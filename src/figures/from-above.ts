@@ -134,7 +134,19 @@ function drawHelperMark(frame: Frame, mark: HelperMark, pen: Ink, theme: Theme):
     mark.shape === "foot"
       ? [[-0.12, -0.026], [-0.125, 0.0], [-0.12, 0.026], [-0.03, 0.03], [0.07, 0.045], [0.12, 0.028], [0.13, 0], [0.12, -0.03], [0.07, -0.045], [-0.03, -0.032]]
       : [[-0.075, -0.03], [-0.02, -0.042], [-0.02, -0.085], [0.005, -0.085], [0.02, -0.045], [0.105, -0.036], [0.115, -0.012], [0.12, 0.012], [0.105, 0.036], [0.02, 0.042], [-0.02, 0.04], [-0.075, 0.03]];
-  return `<path ${paint} stroke-linejoin="round" d="${pen.polyline(outline.map(([along, aside]) => at(along, aside)), true)}"/>`;
+  return `<path ${paint} stroke-linejoin="round" d="${pen.polyline(rounded(outline.map(([along, aside]) => at(along, aside))), true)}"/>`;
+}
+
+/** Cuts the corners of a closed shape, twice. */
+function rounded(points: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
+  let now = points;
+  for (let pass = 0; pass < 2; pass++) {
+    now = now.flatMap(([x, y], k) => {
+      const [nx, ny] = now[(k + 1) % now.length] ?? [x, y];
+      return [[0.75 * x + 0.25 * nx, 0.75 * y + 0.25 * ny] as const, [0.25 * x + 0.75 * nx, 0.25 * y + 0.75 * ny] as const];
+    });
+  }
+  return now;
 }
 
 /** Dotted, with a head: where to and which way. */

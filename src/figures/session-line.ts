@@ -64,12 +64,12 @@ export function drawSessionLine(input: SessionLineInput): SessionLine {
   }
   if (input.before !== undefined) out += `<path ${style(input.theme, { stroke: "mark", width: 1 })} stroke-dasharray="4 4" stroke-opacity=".6" d="${traceOf(input.before, spansOf(input.before, perMinute), top)}"/>`;
   const trace = traceOf(input.stretches, spans, top);
-  out += bodyOn(input, touched, top, band);
   out += `<path ${style(input.theme, { stroke: "line", width: 1.6 })} stroke-linejoin="round" d="${trace}"/>`;
   if (touched !== undefined) {
     const stretch = input.stretches.filter((each) => each.id === touched.id);
     out += `<path ${style(input.theme, { stroke: "line", width: 3 })} stroke-linejoin="round" d="${traceOf(stretch, [touched], top)}"/>`;
     const first = stretch[0];
+    out += bodyOn(input, touched, top, band);
     if (first !== undefined) out += `<circle ${style(input.theme, { fill: "mark", stroke: "halo", width: 1.4 })} cx="${((touched.fromX + touched.toX) / 2).toFixed(1)}" cy="${(top - first.work * SESSION_ZOOM).toFixed(1)}" r="4"/>`;
   }
   const first = input.stretches[0];

@@ -1,4 +1,4 @@
-import { add, norm, rotate, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import { add, dot, norm, rotate, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
 import { IDENTITY } from "../../quantity/vectors.ts";
 import type { Body } from "../../mechanics/body/body.ts";
 import type { SegmentId } from "../../mechanics/body/names.ts";
@@ -43,5 +43,11 @@ export function helperGround(body: Body, frames: Frames, place: HelperPlace): { 
   };
   const near = frames.positions[body.segmentIndex[named[place.nearTo]]] ?? [0, 0, 0];
   const direction = away[place.beside];
-  return { at: add(level(near), scale(direction, 0.34 + place.awayCm / 100)), toward: scale(direction, -1) };
+  let beyond = 0.34 + place.awayCm / 100;
+  if (place.beside === "foot" || place.beside === "head") {
+    // At an end the helper is past whatever of the person reaches furthest that way.
+    const ends: readonly SegmentId[] = place.beside === "foot" ? ["foot.weak", "foot.strong"] : ["head", "hand.weak", "hand.strong"];
+    for (const end of ends) beyond = Math.max(beyond, dot(subtract(frames.positions[body.segmentIndex[end]] ?? near, near), direction) + 0.16 + place.awayCm / 200);
+  }
+  return { at: add(level(near), scale(direction, beyond)), toward: scale(direction, -1) };
 }

@@ -7,7 +7,7 @@ import { FINGERS, PALM_RINGS } from "./shape.data.ts";
 /** Bend of each finger joint from knuckle to tip [rad], and how far the thumb stands off and comes across the palm. */
 const BENDS: Readonly<Record<HandShape, { readonly joints: readonly [number, number, number]; readonly thumbOut: number; readonly thumbAcross: number }>> = {
   mitten: { joints: [0.03, 0.06, 0.03], thumbOut: 0.75, thumbAcross: 0.12 },
-  flat: { joints: [0.0, 0.05, 0.02], thumbOut: 0.85, thumbAcross: 0.05 },
+  flat: { joints: [0.07, 0.1, 0.06], thumbOut: 0.85, thumbAcross: 0.05 },
   relaxed: { joints: [0.3, 0.4, 0.25], thumbOut: 0.45, thumbAcross: 0.5 },
   grip: { joints: [0.75, 1.05, 0.6], thumbOut: 0.75, thumbAcross: 0.95 },
   fist: { joints: [1.45, 1.65, 1.0], thumbOut: 0.35, thumbAcross: 1.15 },

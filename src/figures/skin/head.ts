@@ -80,15 +80,16 @@ function addHair(context: SkinContext, head: Vector): void {
       const angle = (2 * Math.PI * k) / sides;
       const round = Math.abs(angle > Math.PI ? 2 * Math.PI - angle : angle) / Math.PI;
       const line = hairline(round, long);
-      const t = r / rows;
       const last = r === rows;
-      const up = 240 - (240 - line) * (last ? 1.03 : t * 1.02) ** 1.15;
+      const t = Math.min(1, r / (rows - 1));
+      const up = 240 - (240 - line) * t ** 1.15;
       const at = profile(up);
-      const swell = last ? -5 : 11 - 4 * Math.max(0, t - 0.75) * (round < 0.3 ? 2 : 1);
+      // At its edge hair turns straight in under the skin.
+      const swell = last ? -14 : 11 - 3 * Math.max(0, t - 0.75);
       const c = Math.cos(angle);
       const s = Math.sin(angle);
       const depth = c >= 0 ? at.front + swell : at.back + swell;
-      mesh.points.push((at.middle + c * depth) * mm, s * (at.half + swell) * mm, head[2] + (up + (last ? 0 : 11 * (1 - t) ** 2)) * mm);
+      mesh.points.push((at.middle + c * depth) * mm, s * (at.half + swell) * mm, head[2] + (up + 11 * (1 - t) ** 2) * mm);
       mesh.bindings.push(own);
     }
   }
