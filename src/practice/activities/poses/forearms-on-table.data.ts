@@ -15,6 +15,7 @@ export const SITTING_LEANED_TO_WEAK: PoseSpecification = { ...FOREARMS_ON_TABLE_
 export const SITTING_STRONG_REACHES: PoseSpecification = {
   ...FOREARMS_ON_TABLE_SITTING,
   surfaces: [SEAT, SITTING_TABLE],
+  weakDeg: { shoulderAbduction: -4 },
   strongDeg: { shoulderFlexion: 84, shoulderAbduction: 6, elbowFlexion: 14, pronation: 90 },
   contacts: [...SEATED, ...FEET_ON_FLOOR, { patch: "forearm.weak", on: "table", role: "both" }],
   shift: { toWeakCm: 1.5 },
@@ -35,9 +36,11 @@ export const STANDING_OVER_WEAK_LEG: PoseSpecification = { ...FOREARMS_ON_TABLE_
 /** The strong forearm floats, the weak forearm and both feet carry. */
 export const STANDING_STRONG_FOREARM_LIGHT: PoseSpecification = {
   ...FOREARMS_ON_TABLE_STANDING,
-  strongDeg: { shoulderFlexion: 104, shoulderAbduction: 6, elbowFlexion: 14, pronation: 90 },
+  trunkDeg: { ...FOREARMS_ON_TABLE_STANDING.trunkDeg, lumbarSideBend: 4, thoraxSideBend: 3 },
+  weakDeg: { shoulderAbduction: -10 },
+  strongDeg: { shoulderFlexion: 72, shoulderAbduction: 8, elbowFlexion: 84, pronation: 150 },
   contacts: [...FEET_ON_FLOOR, { patch: "forearm.weak", on: "table", role: "both" }],
-  shift: { toWeakCm: 2, forwardCm: -3 },
+  shift: { toWeakCm: 1.5 },
 };
 /** The strong heel comes up, its ball of the foot stays: the weak leg carries. */
 export const STANDING_STRONG_HEEL_UP: PoseSpecification = {

@@ -41,7 +41,7 @@ export const STRONG_HAND_REACHES_AHEAD: PoseSpecification = {
 /** Out to the strong side, a little further than the arm is long. */
 export const REACHES_BEYOND_TO_STRONG: PoseSpecification = {
   ...LONG_SITTING,
-  trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -14, thoraxSideBend: -10, thoraxTurn: -12, neckTurn: -25, neckSideBend: 8 },
+  trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -9, thoraxSideBend: -7, thoraxTurn: -12, neckTurn: -25, neckSideBend: 8 },
   weakDeg: { shoulderFlexion: 5, shoulderAbduction: -3, shoulderExternalRotation: -3, elbowFlexion: 57, wristExtension: 39 },
   strongDeg: { shoulderFlexion: 72, shoulderAbduction: 52, elbowFlexion: 8, pronation: 90 },
   contacts: [...LONG_SEATED, WEAK_HAND_ON_THIGH],
@@ -76,8 +76,8 @@ export const STRONG_HIP_BACK: PoseSpecification = {
 /** The weak hip is light and goes back; the trunk leans to the strong hand. */
 export const WEAK_HIP_BACK: PoseSpecification = {
   ...LONG_SITTING,
-  pelvis: { pitchDeg: -8, rollToStrongDeg: 9, turnToWeakDeg: 8 },
-  trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -5, neckSideBend: 6 },
+  pelvis: { pitchDeg: -8, rollToStrongDeg: 10, turnToWeakDeg: 8 },
+  trunkDeg: { ...LONG_SITTING.trunkDeg, lumbarSideBend: -15, thoraxSideBend: -7, neckSideBend: 6 },
   surfaces: [HAND_BLOCK],
   strongDeg: ARM_ON_BLOCK,
   contacts: [...STRONG_HIP_ON_MAT, ...LEGS_LONG_ON_MAT, WEAK_HAND_ON_THIGH, HAND_ON_BLOCK],

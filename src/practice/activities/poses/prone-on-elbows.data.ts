@@ -24,16 +24,17 @@ export const STRONG_HAND_LIGHT: PoseSpecification = {
 /** The weak upper arm and forearm are lifted for the person, low; the strong forearm carries. */
 export const WEAK_FOREARM_LIFTED: PoseSpecification = {
   ...PRONE_ON_ELBOWS,
-  trunkDeg: { ...PRONE_ON_ELBOWS.trunkDeg, thoraxSideBend: -4 },
+  trunkDeg: { ...PRONE_ON_ELBOWS.trunkDeg, lumbarSideBend: -4, thoraxSideBend: -4 },
   weakDeg: { shoulderFlexion: 72, shoulderAbduction: 16, elbowFlexion: 76, girdleElevation: 4 },
-  strongDeg: { pronation: 174, wristExtension: 8 },
+  strongDeg: { shoulderAbduction: -10, pronation: 176, wristExtension: 8 },
   contacts: [...LEGS_FACE_DOWN, { patch: "forearm.strong", on: "mat", role: "both" }],
   shift: { toWeakCm: -2 },
 };
 /** The strong arm reaches ahead, low over the mat. */
 export const STRONG_ARM_AHEAD: PoseSpecification = {
   ...PRONE_ON_ELBOWS,
-  weakDeg: { pronation: 172, radialDeviation: 6 },
+  trunkDeg: { ...PRONE_ON_ELBOWS.trunkDeg, lumbarSideBend: 4, thoraxSideBend: 4 },
+  weakDeg: { shoulderAbduction: -10, pronation: 176, radialDeviation: 6 },
   strongDeg: { shoulderFlexion: 116, shoulderAbduction: 6, elbowFlexion: 8, pronation: 150 },
   contacts: ON_THE_WEAK_FOREARM,
   shift: { toWeakCm: 1.5 },
@@ -41,14 +42,16 @@ export const STRONG_ARM_AHEAD: PoseSpecification = {
 /** The strong arm reaches out to its own side, low over the mat. */
 export const STRONG_ARM_OUT: PoseSpecification = {
   ...PRONE_ON_ELBOWS,
+  trunkDeg: { ...PRONE_ON_ELBOWS.trunkDeg, lumbarSideBend: 6, thoraxSideBend: 5 },
+  weakDeg: { shoulderAbduction: -12, pronation: 172 },
   strongDeg: { shoulderFlexion: 92, shoulderAbduction: 58, elbowFlexion: 10, pronation: 150 },
   contacts: ON_THE_WEAK_FOREARM,
 };
 /** The strong arm reaches across in front of the face to the weak side; the chest turns after it. */
 export const STRONG_ARM_ACROSS: PoseSpecification = {
   ...PRONE_ON_ELBOWS,
-  trunkDeg: { ...PRONE_ON_ELBOWS.trunkDeg, thoraxTurn: 12, neckTurn: 15 },
-  weakDeg: { pronation: 176, radialDeviation: 10 },
+  trunkDeg: { ...PRONE_ON_ELBOWS.trunkDeg, thoraxTurn: 12, neckTurn: 15, lumbarSideBend: 4 },
+  weakDeg: { shoulderAbduction: -8, pronation: 176, radialDeviation: 10 },
   strongDeg: { shoulderFlexion: 112, shoulderAbduction: -22, elbowFlexion: 10, pronation: 150 },
   contacts: ON_THE_WEAK_FOREARM,
   shift: { toWeakCm: 2.5 },

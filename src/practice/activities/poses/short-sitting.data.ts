@@ -20,7 +20,7 @@ export const HAND_SLID_AHEAD: PoseSpecification = {
 /** Out to the strong side at shoulder height: the strong buttock carries more. */
 export const REACHES_TO_STRONG: PoseSpecification = {
   ...FREE_SITTING,
-  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: -14, thoraxSideBend: -9, thoraxTurn: -10, neckTurn: -20, neckSideBend: 6 },
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarSideBend: -7, thoraxSideBend: -5, thoraxTurn: -10, neckTurn: -20, neckSideBend: 6 },
   weakDeg: { shoulderFlexion: 4, shoulderAbduction: -5, shoulderExternalRotation: -7, elbowFlexion: 48, wristExtension: 39 },
   strongDeg: { shoulderFlexion: 62, shoulderAbduction: 58, elbowFlexion: 8, pronation: 90 },
   contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
@@ -28,13 +28,13 @@ export const REACHES_TO_STRONG: PoseSpecification = {
 /** The strong hand crosses to the weak side: the weak buttock carries more. */
 export const REACHES_ACROSS: PoseSpecification = {
   ...FREE_SITTING,
-  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarTurn: 6, thoraxTurn: 24, lumbarSideBend: 6, neckTurn: 20 },
+  trunkDeg: { ...SHORT_SITTING.trunkDeg, lumbarTurn: 6, thoraxTurn: 24, lumbarSideBend: 4, neckTurn: 20 },
   weakDeg: { shoulderFlexion: 17, shoulderAbduction: -6, shoulderExternalRotation: -40, elbowFlexion: 46, wristExtension: 27 },
   strongDeg: { shoulderFlexion: 86, shoulderAbduction: -26, elbowFlexion: 8, pronation: 90 },
   contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
-  shift: { toWeakCm: 3 },
+  shift: { toWeakCm: 1.5 },
 };
-/** Ahead of the weak foot: the weak foot takes weight. */
+/** From the edge of the seat, ahead of the weak foot: that foot takes weight. */
 export const REACHES_OVER_WEAK_FOOT: PoseSpecification = {
   ...FREE_SITTING,
   pelvis: { pitchDeg: 16 },
@@ -42,8 +42,8 @@ export const REACHES_OVER_WEAK_FOOT: PoseSpecification = {
   bothDeg: { ...SHORT_SITTING.bothDeg, hipFlexion: 104, kneeFlexion: 100, ankleDorsiflexion: 10 },
   weakDeg: { shoulderFlexion: 0, shoulderAbduction: 8, shoulderExternalRotation: -27, elbowFlexion: 89, wristExtension: 34 },
   strongDeg: { shoulderFlexion: 98, shoulderAbduction: -14, elbowFlexion: 6, pronation: 90 },
-  contacts: [...SEATED, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
-  shift: { toWeakCm: 2 },
+  contacts: [{ patch: "buttock.weak", on: "seat", role: "both" }, { patch: "buttock.strong", on: "seat", role: "both" }, ...FEET_ON_FLOOR, WEAK_HAND_ON_THIGH],
+  shift: { toWeakCm: 2.5 },
 };
 /** Down to a target in front of the feet. */
 export const REACHES_DOWN: PoseSpecification = {

@@ -22,45 +22,45 @@ export const PERCH_FOREARMS_ON_TABLE: PoseSpecification = {
 const OFF_THE_HIGH_SEAT = { hipFlexion: 106, hipAbduction: 6, kneeFlexion: 84, ankleDorsiflexion: 18 } as const;
 /** High seat, the strong hand pushes on the seat beside the hip. */
 export const HIGH_SEAT_HAND_PUSHES: PoseSpecification = {
-  pelvis: { pitchDeg: 42 },
-  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -22 },
-  bothDeg: { ...OFF_THE_HIGH_SEAT, hipFlexion: 108 },
-  weakDeg: { shoulderFlexion: 22, shoulderAbduction: 10, shoulderExternalRotation: -19, elbowFlexion: 70, pronation: 165, wristExtension: 27 },
-  strongDeg: { shoulderFlexion: 14, shoulderAbduction: 16, elbowFlexion: 40, pronation: 110, wristExtension: 72 },
+  pelvis: { pitchDeg: 37 },
+  trunkDeg: { lumbarFlexion: 7, thoraxFlexion: 6, neckFlexion: -22 },
+  bothDeg: { ...OFF_THE_HIGH_SEAT, hipFlexion: 101, kneeFlexion: 82, ankleDorsiflexion: 19 },
+  weakDeg: { shoulderFlexion: 24, shoulderAbduction: 8, shoulderExternalRotation: -18, elbowFlexion: 56, pronation: 165, wristExtension: 27 },
+  strongDeg: { shoulderFlexion: 10, shoulderAbduction: 13, elbowFlexion: 28, pronation: 100, wristExtension: 74 },
   surfaces: [HIGH_SEAT],
   contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, { patch: "hand.strong", on: "seat", role: "both" }],
-  sharing: "standing",
   notCounted: NOT_COUNTED,
 };
 /** High seat, hands resting on the knees: no push from the seat. */
-export const HIGH_SEAT_HANDS_ON_KNEES: PoseSpecification = {
+const HANDS_ON_KNEES: PoseSpecification = {
   pelvis: { pitchDeg: 44 },
   trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -24 },
   bothDeg: { ...OFF_THE_HIGH_SEAT, hipFlexion: 110, shoulderFlexion: 18, shoulderAbduction: 11, shoulderExternalRotation: -20, elbowFlexion: 83, pronation: 165, wristExtension: 26 },
   surfaces: [HIGH_SEAT],
   contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, STRONG_HAND_ON_KNEE],
-  sharing: "standing",
   notCounted: NOT_COUNTED,
 };
+export const HIGH_SEAT_HANDS_ON_KNEES: PoseSpecification = { ...HANDS_ON_KNEES, sharing: "standing" };
 /** A seat of middle height. */
 export const MIDDLE_SEAT_OFF: PoseSpecification = {
   ...HIGH_SEAT_HANDS_ON_KNEES,
   pelvis: { pitchDeg: 46 },
-  bothDeg: { ...HIGH_SEAT_HANDS_ON_KNEES.bothDeg, hipFlexion: 120, kneeFlexion: 92, ankleDorsiflexion: 18, shoulderFlexion: 11, shoulderAbduction: 16, elbowFlexion: 102 },
+  bothDeg: { ...HANDS_ON_KNEES.bothDeg, hipFlexion: 120, kneeFlexion: 92, ankleDorsiflexion: 18, shoulderFlexion: 11, shoulderAbduction: 16, elbowFlexion: 102 },
   surfaces: [MIDDLE_SEAT],
 };
 /** A seat as high as the hollow of the knee. */
-export const LOW_SEAT_OFF: PoseSpecification = {
-  ...HIGH_SEAT_HANDS_ON_KNEES,
+const LOW_SEAT: PoseSpecification = {
+  ...HANDS_ON_KNEES,
   pelvis: { pitchDeg: 46 },
-  bothDeg: { ...HIGH_SEAT_HANDS_ON_KNEES.bothDeg, hipFlexion: 128, kneeFlexion: 102, ankleDorsiflexion: 20, shoulderFlexion: 4, shoulderAbduction: 18, elbowFlexion: 116 },
+  bothDeg: { ...HANDS_ON_KNEES.bothDeg, hipFlexion: 128, kneeFlexion: 102, ankleDorsiflexion: 20, shoulderFlexion: 4, shoulderAbduction: 18, elbowFlexion: 116 },
   surfaces: [SEAT],
 };
+export const LOW_SEAT_OFF: PoseSpecification = { ...LOW_SEAT, sharing: "standing" };
 /** The same seat, the strong foot a third of a foot's length ahead: the weak leg takes more. */
 export const STRONG_FOOT_AHEAD: PoseSpecification = {
-  ...LOW_SEAT_OFF,
+  ...LOW_SEAT,
   pelvis: { pitchDeg: 49 },
   trunkDeg: { lumbarFlexion: 16, thoraxFlexion: 9, neckFlexion: -28 },
-  bothDeg: { ...LOW_SEAT_OFF.bothDeg, hipFlexion: 131, kneeFlexion: 104, ankleDorsiflexion: 22, elbowFlexion: 118, shoulderFlexion: 7 },
+  bothDeg: { ...LOW_SEAT.bothDeg, hipFlexion: 131, kneeFlexion: 104, ankleDorsiflexion: 22, elbowFlexion: 118, shoulderFlexion: 7 },
   strongDeg: { hipFlexion: 127, kneeFlexion: 92, ankleDorsiflexion: 11 },
 };

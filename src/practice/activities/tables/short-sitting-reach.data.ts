@@ -150,7 +150,7 @@ export const shortSittingReach: Activity = {
       name: "Reach ahead over the weak foot",
       plainName: "Press foot and reach",
       changes: "The target moves ahead of the weak foot: that foot takes weight.",
-      movesFirst: "The knee goes ahead over the weak toes, then the chest and the strong hand follow.",
+      movesFirst: "From the edge of the seat the knee goes ahead over the weak toes, then the chest and the strong hand follow.",
       pose: REACHES_OVER_WEAK_FOOT,
       start: SHORT_SITTING,
       limbFree: "arm.strong",
