@@ -63,9 +63,10 @@ export function contactColumns(body: Body, pose: ClosedPose, friction: (contact:
     const touching = contact.points.filter((point) => point.gap < TOUCHING);
     for (const point of touching) {
       const at = functionalFeet && contact.patch.startsWith("foot.") && contact.points.indexOf(point) === 0 ? functionalHeel(pose, contact, point.at) : point.at;
-      if (contact.specification.effort === "rest") {
+      if (carriesOwnAtMost(contact)) {
         const limb = limbKey(body, contact.segment);
-        columns.push({ ...base, at, force: contact.normal, load: 1, most: (limbMass(body, contact.segment) * 9.81) / (restPoints.get(limb) ?? 1) });
+        const part = contact.specification.effort === "light" ? LIGHT_SHARE : 1;
+        columns.push({ ...base, at, force: contact.normal, load: 1, most: (part * limbMass(body, contact.segment) * 9.81) / (restPoints.get(limb) ?? 1) });
         continue;
       }
       const side = body.segments[contact.segment]?.side ?? null;
@@ -98,6 +99,10 @@ function functionalHeel(pose: ClosedPose, contact: ClosedContact, at: Vector): V
   return forward > 0 ? add(at, scale(along, forward)) : at;
 }
 
+/** What a limb that has been made light still lays down, as a share of its weight: judgement. */
+const LIGHT_SHARE = 0.25;
+const carriesOwnAtMost = (contact: ClosedContact): boolean => contact.specification.effort === "rest" || contact.specification.effort === "light";
+
 /** Points of skin further than this [m] from the surface carry nothing. */
 const TOUCHING = 0.012;
 
@@ -111,7 +116,7 @@ const limbKey = (body: Body, segment: number): string => {
 function countRestPoints(body: Body, pose: ClosedPose): Map<string, number> {
   const counts = new Map<string, number>();
   for (const contact of pose.contacts) {
-    if (!contact.touches || contact.specification.effort !== "rest") continue;
+    if (!contact.touches || !carriesOwnAtMost(contact)) continue;
     const key = limbKey(body, contact.segment);
     counts.set(key, (counts.get(key) ?? 0) + contact.points.filter((point) => point.gap < TOUCHING).length);
   }

@@ -30,7 +30,7 @@ export interface PoseSpecification {
 }
 
 export type LimbAngles = Readonly<Partial<Record<LimbAngle, number>>>;
-export type LimpEnd = `${"hand" | "foot" | "toes" | "forearm" | "girdle"}.${Side}` | "head";
+export type LimpEnd = `${"hand" | "foot" | "toes" | "forearm" | "upperArm" | "girdle"}.${Side}` | "head";
 
 /** A level top, an upright wall, a bar to grip, or a rounded top. */
 export interface SurfaceSpecification {
@@ -59,8 +59,11 @@ export interface ContactSpecification {
    * 12 mm) but does not shape the pose. `both`: both.
    */
   readonly role: "closes" | "bears" | "both";
-  /** `press` may push as hard as it can; `rest` carries no more than the limb's own weight. Default press. */
-  readonly effort?: "press" | "rest";
+  /**
+   * `press` may push as hard as it can; `rest` carries no more than the limb's own weight; `light` only touches: no more
+   * than a quarter of it. Default press.
+   */
+  readonly effort?: "press" | "rest" | "light";
   /** A gripping hand can pull as well as push. */
   readonly grips?: boolean;
 }

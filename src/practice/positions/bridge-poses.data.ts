@@ -43,7 +43,7 @@ export const BRIDGE_WEAK_FOOT_LIGHT: PoseSpecification = {
   contacts: [
     ...HEAD_AND_SHOULDERS,
     ...STRONG_ARM_MAY_PRESS,
-    { patch: "foot.weak", on: "mat", role: "both", effort: "rest" },
+    { patch: "foot.weak", on: "mat", role: "both", effort: "light" },
     { patch: "foot.strong", on: "mat", role: "both" },
   ],
 };
@@ -52,6 +52,7 @@ export const BRIDGE_WEAK_FOOT_UP: PoseSpecification = {
   ...BRIDGE,
   weakDeg: { hipFlexion: 32, kneeFlexion: 118, ankleDorsiflexion: -10 },
   contacts: [...HEAD_AND_SHOULDERS, ...STRONG_ARM_MAY_PRESS, { patch: "foot.strong", on: "mat", role: "both" }],
+  shift: { toWeakCm: -2 },
   notCounted: ["foot.weak", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };
 
@@ -64,7 +65,7 @@ export const BRIDGE_WEAK_OVER_STRONG: PoseSpecification = {
     ...HEAD_AND_SHOULDERS,
     ...STRONG_ARM_MAY_PRESS,
     { patch: "foot.strong", on: "mat", role: "both" },
-    { patch: "kneeHollow.weak", on: { body: "knee.strong" }, role: "both" },
+    { patch: "kneeHollow.weak", on: { body: "knee.strong" }, role: "both", effort: "rest" },
   ],
   notCounted: ["foot.weak", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };
@@ -83,7 +84,7 @@ export const BRIDGE_STRONG_HEEL_LIGHT: PoseSpecification = {
     ...HEAD_AND_SHOULDERS,
     ...STRONG_ARM_MAY_PRESS,
     { patch: "foot.weak", on: "mat", role: "both" },
-    { patch: "forefoot.strong", on: "mat", role: "both", effort: "rest" },
+    { patch: "forefoot.strong", on: "mat", role: "both", effort: "light" },
   ],
 };
 
@@ -91,6 +92,7 @@ export const BRIDGE_STRONG_FOOT_UP: PoseSpecification = {
   ...BRIDGE,
   strongDeg: { hipFlexion: 32, kneeFlexion: 118, ankleDorsiflexion: -10 },
   contacts: [...HEAD_AND_SHOULDERS, ...STRONG_ARM_MAY_PRESS, { patch: "foot.weak", on: "mat", role: "both" }],
+  shift: { toWeakCm: 2 },
   notCounted: ["foot.strong", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };
 
@@ -103,20 +105,21 @@ export const BRIDGE_STRONG_OVER_WEAK: PoseSpecification = {
     ...HEAD_AND_SHOULDERS,
     ...STRONG_ARM_MAY_PRESS,
     { patch: "foot.weak", on: "mat", role: "both" },
-    { patch: "kneeHollow.strong", on: { body: "knee.weak" }, role: "both" },
+    { patch: "kneeHollow.strong", on: { body: "knee.weak" }, role: "both", effort: "rest" },
   ],
   notCounted: ["foot.strong", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };
 
-/** The same with nothing to press on: the strong arm lies over the chest and keeps the weak forearm there. */
-export const BRIDGE_STRONG_OVER_WEAK_ARMS_CROSSED: PoseSpecification = {
+/** The same with nothing to press on: the strong hand lies on the belly, the weak arm on the mat. */
+export const BRIDGE_STRONG_OVER_WEAK_HAND_ON_BELLY: PoseSpecification = {
   ...BRIDGE_STRONG_OVER_WEAK,
-  bothDeg: { ...BRIDGE.bothDeg, shoulderFlexion: 20, shoulderAbduction: 6, shoulderExternalRotation: -78, elbowFlexion: 112, pronation: 90 },
+  strongDeg: { ...BRIDGE_STRONG_OVER_WEAK.strongDeg, shoulderFlexion: -16, shoulderAbduction: 20, shoulderExternalRotation: -66, elbowFlexion: 80, pronation: 100 },
   contacts: [
     ...HEAD_AND_SHOULDERS,
     { patch: "foot.weak", on: "mat", role: "both" },
-    { patch: "kneeHollow.strong", on: { body: "knee.weak" }, role: "both" },
-    { patch: "wrist.weak", on: { body: "chestFront" }, role: "both", effort: "rest" },
-    { patch: "wrist.strong", on: { body: "chestFront" }, role: "both", effort: "rest" },
+    { patch: "kneeHollow.strong", on: { body: "knee.weak" }, role: "both", effort: "rest" },
+    { patch: "forearm.weak", on: "mat", role: "both", effort: "rest" },
+    { patch: "elbow.strong", on: "mat", role: "both", effort: "rest" },
+    { patch: "wrist.strong", on: { body: "belly" }, role: "both" },
   ],
 };

@@ -23,7 +23,7 @@ export const ARMS_RESTING: readonly ContactSpecification[] = [
 export const SUPINE: PoseSpecification = {
   pelvis: { pitchDeg: -90 },
   trunkDeg: { lumbarFlexion: 0, thoraxFlexion: 2, neckFlexion: 8 },
-  bothDeg: { ...ARM_ALONGSIDE, hipFlexion: -3, hipAbduction: 6, hipExternalRotation: 12, kneeFlexion: 4, ankleDorsiflexion: -22 },
+  bothDeg: { ...ARM_ALONGSIDE, hipFlexion: -6, hipAbduction: 6, hipExternalRotation: 12, kneeFlexion: -1, ankleDorsiflexion: -22 },
   surfaces: [HEAD_PILLOW],
   contacts: [
     ...HEAD_AND_SHOULDERS,

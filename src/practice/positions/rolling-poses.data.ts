@@ -11,8 +11,8 @@ const STRONG_HAND_HOLDS = { girdleProtraction: 5, shoulderFlexion: 50, shoulderA
 export const ROLL_STRONG_BEGUN: PoseSpecification = {
   pelvis: { pitchDeg: -60, rollToStrongDeg: 90, turnToWeakDeg: -90 },
   trunkDeg: { lumbarFlexion: 6, thoraxFlexion: 6, neckFlexion: 14, lumbarTurn: 5, thoraxTurn: 8, neckTurn: -10 },
-  weakDeg: { ...WEAK_ARM_HELD, hipFlexion: 50, hipAbduction: -14, hipExternalRotation: -14, kneeFlexion: 116, ankleDorsiflexion: -20 },
-  strongDeg: { ...STRONG_HAND_HOLDS, hipFlexion: 48, hipAbduction: 28, hipExternalRotation: 28, kneeFlexion: 116, ankleDorsiflexion: -20 },
+  weakDeg: { ...WEAK_ARM_HELD, hipFlexion: 46, hipAbduction: -16, hipExternalRotation: -24, kneeFlexion: 114, ankleDorsiflexion: -20 },
+  strongDeg: { ...STRONG_HAND_HOLDS, hipFlexion: 48, hipAbduction: 28, hipExternalRotation: 12, kneeFlexion: 114, ankleDorsiflexion: -20 },
   surfaces: [LOW_PILLOW],
   contacts: [
     { patch: "headBack", on: "pillow", role: "both" },
@@ -23,6 +23,7 @@ export const ROLL_STRONG_BEGUN: PoseSpecification = {
     { patch: "hipSide.strong", on: "mat", role: "bears" },
     { patch: "heel.strong", on: "mat", role: "both" },
     { patch: "heel.weak", on: "mat", role: "both" },
+    { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
     { patch: "grip.strong", on: { body: "wrist.weak" }, role: "both", grips: true },
   ],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak"],
@@ -60,14 +61,14 @@ export const ROLL_STRONG_NEARLY_OVER: PoseSpecification = {
   contacts: [...ON_THE_STRONG_SIDE, { patch: "knee.weak", on: "mat", role: "both" }],
 };
 
-/** Half way and stopped there by the trunk alone: the arms reach ahead, the weak knee is off the strong one. */
+/** Half way and stopped there by the trunk alone: both arms reach ahead, the weak knee lies on the strong one. */
 export const ROLL_STRONG_STOPPED: PoseSpecification = {
   ...ROLL_STRONG_HALF_WAY,
-  pelvis: { pitchDeg: -30, rollToStrongDeg: 90, turnToWeakDeg: -90 },
-  trunkDeg: { ...ROLL_STRONG_BEGUN.trunkDeg, lumbarTurn: 4, thoraxTurn: 6 },
-  weakDeg: { girdleProtraction: 15, shoulderFlexion: 77, shoulderAbduction: 1, shoulderExternalRotation: -38, elbowFlexion: 17, pronation: 90, hipFlexion: 52, hipAbduction: -4, kneeFlexion: 88, ankleDorsiflexion: -14 },
+  pelvis: { pitchDeg: -27, rollToStrongDeg: 90, turnToWeakDeg: -90 },
+  trunkDeg: { ...ROLL_STRONG_BEGUN.trunkDeg, lumbarTurn: 6, thoraxTurn: 10 },
+  weakDeg: { girdleProtraction: 15, shoulderFlexion: 77, shoulderAbduction: 1, shoulderExternalRotation: -38, elbowFlexion: 17, pronation: 90, hipFlexion: 40, hipAbduction: -25, hipExternalRotation: -8, kneeFlexion: 84, ankleDorsiflexion: -14 },
   strongDeg: { ...ROLL_STRONG_HALF_WAY.strongDeg, girdleProtraction: 4, shoulderFlexion: 66, shoulderAbduction: 14, shoulderExternalRotation: -50, elbowFlexion: 60 },
-  contacts: ON_THE_STRONG_SIDE,
+  contacts: [...ON_THE_STRONG_SIDE, { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" }],
 };
 
 const WEAK_ARM_AHEAD = { girdleElevation: 0, girdleProtraction: 22, shoulderFlexion: 74, shoulderAbduction: 34, shoulderExternalRotation: 20, elbowFlexion: 6, pronation: 10 } as const;
@@ -136,12 +137,12 @@ export const ROLL_WEAK_NEARLY_OVER: PoseSpecification = {
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };
 
-/** Stopped half way: strong foot off the mat, strong arm ahead, the trunk holds. */
+/** Stopped half way: strong foot off the mat, its knee on the weak one, strong arm ahead; the trunk holds. */
 export const ROLL_WEAK_STOPPED: PoseSpecification = {
   ...ROLL_WEAK_REACHING,
-  pelvis: { pitchDeg: -34, rollToStrongDeg: -90, turnToWeakDeg: 90 },
-  weakDeg: { ...WEAK_ARM_AHEAD, shoulderAbduction: 60, hipFlexion: 30, hipAbduction: 20, hipExternalRotation: 24, kneeFlexion: 60, ankleDorsiflexion: -18 },
-  strongDeg: { ...ROLL_WEAK_REACHING.strongDeg, hipFlexion: 66, hipAbduction: 0, kneeFlexion: 88, ankleDorsiflexion: -14 },
-  contacts: ON_THE_WEAK_SIDE,
+  pelvis: { pitchDeg: -24, rollToStrongDeg: -90, turnToWeakDeg: 90 },
+  weakDeg: { ...WEAK_ARM_AHEAD, shoulderAbduction: 60, hipFlexion: 40, hipAbduction: 10, hipExternalRotation: 16, kneeFlexion: 80, ankleDorsiflexion: -18 },
+  strongDeg: { ...ROLL_WEAK_REACHING.strongDeg, hipFlexion: 42, hipAbduction: -24, hipExternalRotation: -8, kneeFlexion: 84, ankleDorsiflexion: -14 },
+  contacts: [...ON_THE_WEAK_SIDE, { patch: "knee.strong", on: { body: "knee.weak" }, role: "both" }],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };

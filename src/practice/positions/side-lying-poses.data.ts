@@ -119,7 +119,7 @@ export const WEAK_LEG_RAISED_ARM_OFF: PoseSpecification = {
   ...WEAK_LEG_LEVEL_BENT,
   weakDeg: { shoulderFlexion: 4, shoulderAbduction: 4, elbowFlexion: 20, pronation: 90, hipFlexion: -6, hipAbduction: 28, kneeFlexion: 4, ankleDorsiflexion: -4 },
   surfaces: [SIDE_PILLOW],
-  contacts: [...STRONG_SIDE_DOWN, { patch: "wrist.weak", on: { body: "hipSide.weak" }, role: "both", effort: "rest" }],
+  contacts: [...STRONG_SIDE_DOWN, { patch: "wrist.weak", on: { body: "hipSide.weak" }, role: "both" }],
 };
 
 /** The pelvis turned ahead, the shoulders left square. */
@@ -140,7 +140,7 @@ export const SHOULDERS_BACK_PELVIS_AHEAD: PoseSpecification = {
     ...STRONG_SIDE_DOWN,
     { patch: "knee.weak", on: "bolster", role: "both" },
     { patch: "ankleSide.weak", on: "bolster", role: "both" },
-    { patch: "wrist.weak", on: { body: "hipSide.weak" }, role: "both", effort: "rest" },
+    { patch: "wrist.weak", on: { body: "hipSide.weak" }, role: "both" },
   ],
 };
 
@@ -172,7 +172,9 @@ export const STRONG_FOREARM_PROP_LOW: PoseSpecification = {
     { patch: "buttock.strong", on: "seat", role: "bears" },
     { patch: "thighBack.strong", on: "seat", role: "bears" },
     { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
-    { patch: "wrist.weak", on: { body: "belly" }, role: "both", effort: "rest" },
+    { patch: "ankleSide.weak", on: { body: "ankleSide.strong" }, role: "both" },
+    { patch: "elbow.weak", on: { body: "belly" }, role: "both", effort: "rest" },
+    { patch: "wrist.weak", on: { body: "pelvisFront.strong" }, role: "both", effort: "rest" },
   ],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak"],
 };
@@ -182,7 +184,7 @@ export const STRONG_FOREARM_PROP: PoseSpecification = {
   ...STRONG_FOREARM_PROP_LOW,
   pelvis: { pitchDeg: -4, rollToStrongDeg: 16 },
   trunkDeg: { lumbarFlexion: 12, thoraxFlexion: 8, lumbarSideBend: -20, thoraxSideBend: -12, neckSideBend: 24, neckFlexion: 4 },
-  weakDeg: { ...WEAK_ARM_ACROSS, ...LEGS_OVER_EDGE, hipFlexion: 82 },
+  weakDeg: { ...WEAK_ARM_ACROSS, shoulderFlexion: 0, shoulderAbduction: -19, shoulderExternalRotation: -37, elbowFlexion: 47, ...LEGS_OVER_EDGE, hipFlexion: 68 },
   strongDeg: { shoulderFlexion: 18, shoulderAbduction: 52, elbowFlexion: 88, pronation: 120, ...LEGS_OVER_EDGE, hipFlexion: 80 },
   contacts: [
     { patch: "elbow.strong", on: "seat", role: "both" },
@@ -191,9 +193,9 @@ export const STRONG_FOREARM_PROP: PoseSpecification = {
     { patch: "hipSide.strong", on: "seat", role: "bears" },
     { patch: "thighBack.strong", on: "seat", role: "both" },
     { patch: "buttock.weak", on: "seat", role: "bears" },
-    { patch: "thighBack.weak", on: "seat", role: "bears" },
-    { patch: "knee.weak", on: { body: "knee.strong" }, role: "both" },
-    { patch: "wrist.weak", on: { body: "thighFront.weak" }, role: "both", effort: "rest" },
+    { patch: "thighBack.weak", on: "seat", role: "both" },
+    { patch: "elbow.weak", on: { body: "belly" }, role: "both", effort: "rest" },
+    { patch: "wrist.weak", on: { body: "pelvisFront.strong" }, role: "both", effort: "rest" },
   ],
 };
 
@@ -212,7 +214,7 @@ export const STRONG_HAND_PROP: PoseSpecification = {
     { patch: "thighBack.weak", on: "seat", role: "bears" },
     { patch: "foot.weak", on: "floor", role: "both" },
     { patch: "foot.strong", on: "floor", role: "both" },
-    { patch: "wrist.weak", on: { body: "thighFront.weak" }, role: "both", effort: "rest" },
+    { patch: "wrist.weak", on: { body: "thighFront.weak" }, role: "both" },
   ],
   notCounted: ["foot.weak", "foot.strong", "toes.weak", "toes.strong", "hand.weak"],
 };
