@@ -37,7 +37,7 @@ export const HALF_BRIDGE: PoseSpecification = {
   bothDeg: { ...BRIDGE.bothDeg, hipFlexion: 26, kneeFlexion: 122, ankleDorsiflexion: -4 },
 };
 
-/** The weak foot still lies on the mat but carries no more than itself. */
+/** The weak foot only touches; the body has gone a little over the strong foot. */
 export const BRIDGE_WEAK_FOOT_LIGHT: PoseSpecification = {
   ...BRIDGE,
   contacts: [
@@ -46,6 +46,7 @@ export const BRIDGE_WEAK_FOOT_LIGHT: PoseSpecification = {
     { patch: "foot.weak", on: "mat", role: "both", effort: "light" },
     { patch: "foot.strong", on: "mat", role: "both" },
   ],
+  shift: { toWeakCm: -2 },
 };
 
 export const BRIDGE_WEAK_FOOT_UP: PoseSpecification = {
@@ -56,7 +57,7 @@ export const BRIDGE_WEAK_FOOT_UP: PoseSpecification = {
   notCounted: ["foot.weak", "toes.weak", "toes.strong", "hand.weak", "hand.strong"],
 };
 
-/** The weak leg hangs over the strong knee; the strong leg lifts alone. */
+/** The weak leg hangs over the strong knee, which brings its weight over that foot; the strong leg lifts alone. */
 export const BRIDGE_WEAK_OVER_STRONG: PoseSpecification = {
   ...BRIDGE,
   weakDeg: { hipFlexion: 22, hipAbduction: -22, hipExternalRotation: -4, kneeFlexion: 88, ankleDorsiflexion: -18 },
@@ -86,6 +87,7 @@ export const BRIDGE_STRONG_HEEL_LIGHT: PoseSpecification = {
     { patch: "foot.weak", on: "mat", role: "both" },
     { patch: "forefoot.strong", on: "mat", role: "both", effort: "light" },
   ],
+  shift: { toWeakCm: 2 },
 };
 
 export const BRIDGE_STRONG_FOOT_UP: PoseSpecification = {
