@@ -26,8 +26,8 @@ export const SHARE_OF_GRAVITY = {
 /**
  * Muscle groups whose own limb weighs next to nothing in the test, or whose test is another one: g is set instead of
  * computed. Wrist and hand: a grade 3 sits near 0.27 of normal (small muscles, nerve-graft study); plantarflexors are
- * tested by rising on the toes; dorsiflexors and hip rotators lift only the foot or the hanging shank; the trunk is
- * tested by lifting itself against gravity, lying. "judgement" where no figure was found.
+ * tested by rising on the toes; dorsiflexors and hip rotators lift only the foot or the hanging shank; side bending and
+ * turning of the trunk have no usual lift (the trunk's extension and flexion are computed). "judgement" where no figure was found.
  */
 export const SET_GRAVITY_SHARE: Readonly<Record<string, number>> = {
   wristFlexion: 0.26,
@@ -37,8 +37,6 @@ export const SET_GRAVITY_SHARE: Readonly<Record<string, number>> = {
   anklePlantarflexion: 0.35,
   hipExternalRotation: 0.15,
   hipInternalRotation: 0.15,
-  "trunk.flexion": 0.4,
-  "trunk.extension": 0.35,
-  "trunk.lateralFlexion": 0.35,
-  "trunk.rotation": 0.3,
+  "trunk.lateralFlexion": 0.45,
+  "trunk.rotation": 0.4,
 };

@@ -3,7 +3,8 @@ import type { Body } from "./body.ts";
 import { RESERVE_ABOVE_GRAVITY, SET_GRAVITY_SHARE, SHARE_OF_GRAVITY } from "./grades.data.ts";
 import type { SegmentId } from "./names.ts";
 import { LIMB_STRENGTH_KEYS, type LimbStrengthKey, type TrunkStrengthKey } from "./strength-keys.ts";
-import { peakNorm } from "./strength-norms.ts";
+import { ancestry, neutralConfiguration, placeFrames, pointInRoom } from "../pose/kinematics.ts";
+import { peakNorm, trunkNorm } from "./strength-norms.ts";
 
 export type Grade = keyof typeof RESERVE_ABOVE_GRAVITY | keyof typeof SHARE_OF_GRAVITY;
 /** 5th, 50th and 95th percentile of the fraction of normal strength. */
@@ -55,10 +56,31 @@ export function gravityMoment(body: Body, key: LimbStrengthKey): number | null {
   return moment;
 }
 
+/**
+ * Moment that just holds the trunk in its test, level [N.m]: extension lifts everything above the low back, lying face
+ * down with the arms along the body; flexion curls head, arms and ribs up over the middle of the back.
+ * @source test positions: common practice
+ */
+function trunkGravityMoment(body: Body, key: "flexion" | "extension"): number {
+  const frames = placeFrames(body, neutralConfiguration(body));
+  const hinge = body.segmentIndex[key === "extension" ? "abdomen" : "thorax"];
+  const height = frames.positions[hinge]?.[2] ?? 0;
+  let moment = 0;
+  for (const segment of body.segments) {
+    if (!ancestry(body, segment.index).has(hinge)) continue;
+    moment += segment.mass * GRAVITY * (pointInRoom(body, frames, segment.index, segment.centre)[2] - height);
+  }
+  return moment;
+}
+
 /** The limb's own weight in the test position as a share of the normal peak of that muscle group. @param age [years] */
 export function gravityShare(body: Body, age: number, key: LimbStrengthKey | `trunk.${TrunkStrengthKey}`): number {
   const set = SET_GRAVITY_SHARE[key];
   if (set !== undefined) return set;
+  if (key === "trunk.flexion" || key === "trunk.extension") {
+    const trunk = key === "trunk.flexion" ? "flexion" : "extension";
+    return Math.min(0.85, trunkGravityMoment(body, trunk) / trunkNorm(body.size, age, trunk));
+  }
   const limb = LIMB_STRENGTH_KEYS.find((each) => each === key);
   const moment = limb === undefined ? null : gravityMoment(body, limb);
   if (limb === undefined || moment === null) throw new ProgrammingError(`no test position for ${key}`);

@@ -4,7 +4,7 @@ import type { LimbAngle, MidAngle } from "./names.ts";
 import { LIMB_DIRECTIONS, MID_DIRECTIONS } from "./strength-directions.data.ts";
 import type { LimbStrengthKey, StrengthId, Strengths } from "./strength-keys.ts";
 import { FOREARM, NECK_MEN, NECK_WOMEN_OVER_MEN, WRIST_SIDE_MEN, WRIST_SIDE_WOMEN_OVER_MEN } from "./strength-norms.data.ts";
-import { angleShare, peakNorm, trunkNorm } from "./strength-norms.ts";
+import { angleShare, peakNorm, trunkExtensionGain, trunkNorm } from "./strength-norms.ts";
 
 /** One way a joint can be turned by muscle. */
 export interface Direction {
@@ -57,8 +57,10 @@ export function normalCapacities(body: Body, age: number, angles: readonly numbe
   let known = byAge.get(age);
   if (known === undefined) byAge.set(age, (known = templatesOf(body, age)));
   const moments = new Float64Array(known.length);
-  known.forEach(({ peak, curve, angle }, k) => {
-    moments[k] = curve === null ? peak : peak * angleShare(body.size, age, curve, angles[angle] ?? 0);
+  const bend = (angles[body.angleIndex.lumbarFlexion] ?? 0) + (angles[body.angleIndex.thoraxFlexion] ?? 0);
+  known.forEach(({ peak, curve, angle, strength }, k) => {
+    const share = curve !== null ? angleShare(body.size, age, curve, angles[angle] ?? 0) : strength === "trunk.extension" ? trunkExtensionGain(bend) : 1;
+    moments[k] = peak * share;
   });
   return {
     directions: known,

@@ -81,10 +81,14 @@ export const GRIP_MEDIAN_KG = {
 } as const;
 
 /**
- * Trunk at 20-40 years, both sexes together [N.m]: "trunk-three-planes-2021". Seen: read. Women over men 0.65: middle of
- * the range of "sinaki2001". Side bending: no figure was found; a share of extension, wide (judgement).
+ * Trunk at 20-40 years, both sexes together [N.m]. Two works disagree on the level of extension upright: 118.1 N.m
+ * ("trunk-three-planes-2021"), and 504 N standing ("kocjan2014") which at a lever of 0.33 m (judgement) is 166 N.m; their
+ * geometric mean is taken, 140, and the first work's ratios between the planes (flexion 0.54, rotation 0.35). Women over
+ * men 0.65: middle of the range of "sinaki2001". Side bending: no figure was found; a share of extension, wide (judgement).
  */
-export const TRUNK_YOUNG = { extension: 118.1, flexion: 63.8, rotation: 41.35 } as const;
+export const TRUNK_YOUNG = { extension: 140, flexion: 75.6, rotation: 49 } as const;
+/** Extension is stronger bent forward: 68 % more at 36 degrees than upright ("trunk-posture", read); in a line, no further, and no less than 0.6 bent back (judgement). */
+export const TRUNK_EXTENSION_GAIN = { perRadian: 0.68 / 0.6283, most: 1.68, least: 0.6 } as const;
 export const TRUNK_LATERAL_OF_EXTENSION = 0.75;
 export const TRUNK_WOMEN_OVER_MEN = 0.65;
 /** Mass x stature [kg m] the trunk's values are taken to stand for (judgement: 66 kg, 1.66 m). */

@@ -12,6 +12,7 @@ import {
   SIZED_NORMS,
   TRUNK_AGE,
   TRUNK_BUILD,
+  TRUNK_EXTENSION_GAIN,
   TRUNK_LATERAL_OF_EXTENSION,
   TRUNK_WOMEN_OVER_MEN,
   TRUNK_YOUNG,
@@ -93,6 +94,12 @@ export function trunkNorm(size: BodySize, age: number, key: TrunkStrengthKey): n
   const { from, shareAt85 } = TRUNK_AGE[size.sex];
   const share = along([[from, 1], [85, shareAt85]], age);
   return (sex * share * size.mass * size.height) / TRUNK_BUILD;
+}
+
+/** Extension of the trunk bent forward over extension upright. @param bend flexion of the trunk on the pelvis [rad] */
+export function trunkExtensionGain(bend: number): number {
+  const { perRadian, most, least } = TRUNK_EXTENSION_GAIN;
+  return Math.min(most, Math.max(least, 1 + perRadian * bend));
 }
 
 /**

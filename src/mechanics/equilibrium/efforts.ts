@@ -5,10 +5,13 @@ import type { Statics } from "./statics.ts";
 
 /** Below this [N.m] a hand, foot or toe is limp: it hangs, rests or is held, and does not set the verdict. */
 const LIMP_BELOW = 2;
+/** An arm that lies, hangs in a support or is held takes no muscle of its own [N.m]: more than any arm weighs. */
+const HELD_ARM = 30;
 /** A straight knee is held against turning by its ligaments, not by muscle [N.m]. */
 const STRAIGHT_KNEE_TURN = 30;
 const STRAIGHT_KNEE = radiansOf(20);
 const DISTAL = new Set(["hand", "foot", "toes"]);
+const ARM = new Set(["girdle", "upperArm", "forearm"]);
 
 /** What each joint direction may give in one solve, and whether it counts. */
 export interface Allowed {
@@ -27,9 +30,10 @@ export function allowedMoments(statics: Statics, capacities: Capacities): Allowe
     const part = partOf(body, i);
     const weak = Math.min(up[i] ?? 0, down[i] ?? 0) < LIMP_BELOW;
     if (limp[i] === 1 || (weak && DISTAL.has(part))) {
+      const floor = limp[i] === 1 && ARM.has(part) ? HELD_ARM : LIMP_BELOW;
       counted[i] = 0;
-      up[i] = Math.max(up[i] ?? 0, LIMP_BELOW);
-      down[i] = Math.max(down[i] ?? 0, LIMP_BELOW);
+      up[i] = Math.max(up[i] ?? 0, floor);
+      down[i] = Math.max(down[i] ?? 0, floor);
     }
     if (body.angles[i]?.startsWith("kneeExternalRotation") === true && isStraight(statics, i)) {
       counted[i] = 0;

@@ -29,6 +29,31 @@ export interface NoPose {
   readonly because: string;
 }
 
+const spared = new WeakMap<PoseSpecification, PoseSpecification>();
+const OF_WEAK_ARM = /^(hand|grip|fist|wrist|forearm|elbow)\.weak$/;
+
+/**
+ * The same pose with a weak arm that is spared: it lies, hangs in a support or is held, bears no more than its own weight,
+ * and its muscles are no part of the verdict.
+ */
+export function spareWeakArm(specification: PoseSpecification): PoseSpecification {
+  let known = spared.get(specification);
+  if (known === undefined) {
+    known = {
+      ...specification,
+      contacts: specification.contacts.map((contact) => (OF_WEAK_ARM.test(contact.patch) && contact.effort !== "light" ? { ...contact, effort: "rest" as const } : contact)),
+      notCounted: [...new Set([...(specification.notCounted ?? []), "upperArm.weak", "girdle.weak"] as const)],
+    };
+    spared.set(specification, known);
+  }
+  return known;
+}
+
+/** Whether the weak arm pushes in a pose: it then counts even where it is only lent. */
+export function weakArmPresses(specification: PoseSpecification): boolean {
+  return specification.contacts.some((contact) => OF_WEAK_ARM.test(contact.patch) && (contact.effort ?? "press") === "press" && contact.role !== "closes");
+}
+
 /** Works out poses of one body once and keeps them. */
 export interface PoseKeeper {
   prepare(specification: PoseSpecification): PreparedPose | NoPose;

@@ -9,6 +9,7 @@ import type { Reason } from "../eligibility/reason.ts";
 import type { Findings } from "../findings.ts";
 import { askPose, type PoseAsks } from "./efforts.ts";
 import { findHelp, folding, type HelpToday } from "./help.ts";
+import { poseOf } from "./posed.ts";
 import type { PoseKeeper, PreparedPose } from "./prepared.ts";
 import { cautious, type EffortWord, wordOfEffort } from "./settings.ts";
 
@@ -45,7 +46,7 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   const index = activity.rungs.indexOf(rung);
   const seen = seenOn(findings, activity);
   const seenDone = seen !== null && index <= seen.done;
-  const prepared = keeper.prepare(rung.pose);
+  const prepared = keeper.prepare(poseOf(rung));
   const base = { activity, rung, index, seen, seenDone };
   if (!prepared.possible) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
@@ -64,6 +65,8 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   const out = [...rules.out];
   const mind = [...rules.mind];
   let help: HelpToday | null = null;
+  // What is out by a rule needs no helper worked out.
+  if (out.length > 0) return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: asked, word, help };
   const found = findHelp(findings, precautions, rung, prepared, asked, rules.helpers, context.solver);
   if ("rule" in found) {
     if (seenDone) mind.push({ rule: "disagrees", detail: `${folding(asked)} That is computed; it was seen done, and what was seen counts.`, source: "common-practice" });

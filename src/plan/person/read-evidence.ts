@@ -4,6 +4,7 @@ import type { LimbStrengthKey, TrunkStrengthKey } from "../../mechanics/body/str
 import { peakNorm, trunkNorm } from "../../mechanics/body/strength-norms.ts";
 import { ACTIVITIES } from "../../practice/catalogue.ts";
 import { seededStream } from "../../quantity/random.ts";
+import { poseOf } from "../assess/posed.ts";
 import type { PoseKeeper } from "../assess/prepared.ts";
 import { LOOK_PLACES } from "../eligibility/look-places.data.ts";
 import type { Findings, GradeCode, LookEntry, LookTask, StrengthEntry } from "../findings.ts";
@@ -35,7 +36,7 @@ export function readEvidence(findings: Findings, body: Body, keeper: PoseKeeper)
     let known = tasks.get(key);
     if (known === undefined) {
       const rung = ACTIVITIES.find((each) => each.id === activity)?.rungs.find((each) => each.id === rungId);
-      const prepared = rung === undefined ? null : keeper.prepare(rung.pose);
+      const prepared = rung === undefined ? null : keeper.prepare(poseOf(rung));
       known = prepared?.possible === true ? keepTaskEfforts(prepared, anchors) : null;
       tasks.set(key, known);
     }
@@ -182,7 +183,7 @@ function readLogs(findings: Findings, effortOf: (activity: string, rung: string)
 export function taskModel(findings: Findings, keeper: PoseKeeper, task: LookTask): EffortModel | null {
   const place = LOOK_PLACES[task];
   const rung = ACTIVITIES.find((each) => each.id === place.activity)?.rungs.find((each) => each.id === place.rung);
-  const prepared = rung === undefined ? null : keeper.prepare(rung.pose);
+  const prepared = rung === undefined ? null : keeper.prepare(poseOf(rung));
   return prepared?.possible === true ? keepTaskEfforts(prepared, anchorStrengths(findings)) : null;
 }
 

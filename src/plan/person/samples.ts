@@ -18,7 +18,9 @@ const WIDEN = 1.08;
 const SEED = 20260317;
 /** Below this share of effective draws the draws are moved toward the target. */
 const ENOUGH = 0.2;
-const MOVES = 6;
+const MOVES = 2;
+/** As many draws are moved where draws have to be; each move costs several looks at every finding. */
+const MOVED_DRAWS = 300;
 
 /**
  * Draws from the normal belief, a little widened, then weighs each draw by what the findings really say of it.
@@ -56,7 +58,7 @@ export function drawStrengths(prior: Belief, belief: Belief, evidence: readonly 
   return {
     draws: moved.map((z) => Float64Array.from(z, strengthOf)),
     weights: new Float64Array(moved.length).fill(1 / moved.length),
-    effective: Math.max(effective, ENOUGH * latents.length),
+    effective: Math.max(effective, moved.length / 2),
   };
 }
 
@@ -136,8 +138,9 @@ function resampled(latents: readonly Float64Array[], weights: Float64Array): Flo
   const chosen: Float64Array[] = [];
   let cumulated = 0;
   let k = 0;
-  for (let i = 0; i < latents.length; i++) {
-    const mark = (i + 0.5) / latents.length;
+  const count = Math.min(latents.length, MOVED_DRAWS);
+  for (let i = 0; i < count; i++) {
+    const mark = (i + 0.5) / count;
     while (k < latents.length - 1 && cumulated + (weights[k] ?? 0) < mark) {
       cumulated += weights[k] ?? 0;
       k++;

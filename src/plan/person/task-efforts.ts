@@ -111,7 +111,10 @@ function jointEffort(joint: KeptJoint, kept: Float64Array, now: Float64Array): n
 /** Cubed efforts at new strengths with the kept forces: no less than the best sharing's. */
 function cubes(kept: Kept, now: Float64Array): number {
   let sum = 0;
-  for (const joint of kept.joints) sum += jointEffort(joint, kept.strengths, now) ** 3;
+  for (const joint of kept.joints) {
+    const effort = jointEffort(joint, kept.strengths, now);
+    sum += effort * effort * effort;
+  }
   return sum;
 }
 
@@ -122,8 +125,9 @@ function lower(kept: Kept, now: Float64Array): number {
   for (const joint of kept.joints) {
     const before = joint.efforts.reduce((sum, each) => sum + each, 0);
     const after = jointEffort(joint, kept.strengths, now);
-    own += before ** 3;
-    weighted += before ** 3 * (before / Math.max(after, 1e-9)) ** 1.5;
+    own += before * before * before;
+    const stronger = before / Math.max(after, 1e-9);
+    weighted += before * before * before * stronger * Math.sqrt(stronger);
   }
   return own ** 3 / Math.max(weighted ** 2, 1e-18);
 }
