@@ -1,4 +1,4 @@
-import type { Vector } from "../quantity/vectors.ts";
+import { rotate, type Vector } from "../quantity/vectors.ts";
 import { handVisibility } from "./checks.ts";
 import { paint, type Solid } from "./picture/buffer.ts";
 import { aimCamera, boundsOf, fitCamera, type Frame, type View } from "./picture/camera.ts";
@@ -17,18 +17,23 @@ export function frameFor(prepared: PreparedScene, view: View, size: { readonly w
   return fitCamera(camera, boundsOf(camera, prepared.clouds), size);
 }
 
-const TURNS = [0, 15, -15, 30, -30, 46, -46, 62, -62, 80, -80, 100, -100] as const;
+const TURNS = [0, 14, -14, 28, -28, 44, -44, 60, -60, 78, -78, 98, -98, 120, -120, 142, -142] as const;
 const RAISES = [0, 13] as const;
 /** A hand should be seen at least this much. */
 export const WANTED_VISIBLE = 0.62;
-const ROUGH = { width: 110, density: 1 } as const;
+const ROUGH = { width: 96, density: 1 } as const;
 
-/** Turns and raises the usual view until the helper's hands show and the helper does not hide the person. */
-export function chooseView(prepared: PreparedScene, usual: View): View {
+/**
+ * Turns and raises the usual view until the helper's hands show and the helper does not hide the person.
+ * @param only number of the one hand that has to show, for a close-up
+ */
+export function chooseView(prepared: PreparedScene, usual: View, only?: number): View {
   const { helper, people } = prepared;
   const helperPerson = people[1];
   const person = people[0];
   if (helper === null || helperPerson === undefined || person === undefined) return usual;
+  const headKinds = person.skin.kinds.map((kind) => kind !== null && (kind.part === "head" || kind.part === "hair"));
+  const facing = rotate(helper.reach.configuration.rootRotation, [1, 0, 0]);
   let best = usual;
   let bestScore = -Number.MAX_VALUE;
   for (const raise of RAISES) {
@@ -43,18 +48,41 @@ export function chooseView(prepared: PreparedScene, usual: View): View {
       let all = 0;
       let shown = 0;
       let weak = 0;
+      let head = 0;
+      let headShown = 0;
       for (let i = 0; i < alone.kinds.length; i++) {
         const kind = alone.kinds[i] ?? 0;
         if (kind === 0) continue;
         all++;
+        const isHead = headKinds[kind] === true;
+        if (isHead) head++;
         if (buffer.kinds[i] !== kind) continue;
         shown++;
+        if (isHead) headShown++;
         if (person.skin.kinds[kind]?.hatched === true) weak++;
       }
       const seen = all === 0 ? 0 : shown / all;
       const handScore = hands.reduce((sum, hand) => sum + Math.min(1, hand / (WANTED_VISIBLE + 0.06)), 0) / Math.max(1, hands.length);
       const leastHand = Math.min(1, ...hands.map((hand) => hand / WANTED_VISIBLE));
-      const score = 2 * handScore + 1.6 * leastHand + 3.4 * Math.min(seen, 0.9) + 0.9 * Math.min(1, weak / Math.max(1, 0.22 * all)) - 0.006 * Math.abs(turn) - 0.012 * raise;
+      if (only !== undefined) {
+        const alone = hands[only] ?? 0;
+        const value = Math.min(alone, 0.85) * 10 - 0.008 * Math.abs(turn) - 0.012 * raise;
+        if (value > bestScore) {
+          bestScore = value;
+          best = view;
+        }
+        continue;
+      }
+      const towardEye = -(facing[0] * frame.camera.forward[0] + facing[1] * frame.camera.forward[1]);
+      const score =
+        2 * handScore +
+        1.6 * leastHand +
+        3.4 * Math.min(seen, 0.92) +
+        1.3 * Math.min(1, headShown / Math.max(1, 0.8 * head)) +
+        0.9 * Math.min(1, weak / Math.max(1, 0.2 * all)) +
+        0.5 * Math.min(0.3, towardEye) -
+        0.005 * Math.abs(turn) -
+        0.012 * raise;
       if (score > bestScore) {
         bestScore = score;
         best = view;

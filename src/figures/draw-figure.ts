@@ -60,7 +60,7 @@ export function drawFigure(input: FigureInput): Figure {
   const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);
   const closeUp = input.closeUp === undefined ? undefined : prepared.helper?.palms[input.closeUp];
   const usual = input.view ?? usualView(body, frames, input.specification ?? null, input.helper !== undefined);
-  const view = input.view ?? chooseView(prepared, usual);
+  const view = input.view ?? chooseView(prepared, usual, input.closeUp);
   const frame = closeUp === undefined ? frameFor(prepared, view, input.size) : frameFor(prepared, view, input.size, { at: closeUp.site.at, radius: CLOSE_UP_RADIUS });
   const ghost = input.start === undefined ? null : ghostOf(prepared, canonicalConfiguration(input.body, input.start.configuration), input.start.moves, frame, mirrored, input.theme);
   const bodyLayer = drawBodyLayer(prepared.scene, frame, input.theme, mirrored, input.density ?? 1.5);

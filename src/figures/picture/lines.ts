@@ -32,10 +32,11 @@ const BESIDE = 2;
 /** Traces the edges between samples where the picture changes from one thing to another or steps back in depth. */
 export function traceLines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], zoom: number, ink: Ink): LineLayers {
   const edges = classify(buffer, kinds, zoom);
-  const outline = chainEdges(buffer, edges, (value) => value === OUTLINE, 3, false, ink);
   dropBesideOutlines(edges);
-  const fold = chainEdges(buffer, edges, (value) => value === FOLD || value === FOLD_WEAK || value === APART, SHORTEST_FOLD, true, ink);
-  const hem = chainEdges(buffer, edges, (value) => value === HEM, SHORTEST_HEM, false, ink);
+  const found = listEdges(edges);
+  const outline = chainEdges(buffer, edges, found, (value) => value === OUTLINE, 3, false, ink);
+  const fold = chainEdges(buffer, edges, found, (value) => value === FOLD || value === FOLD_WEAK || value === APART, SHORTEST_FOLD, true, ink);
+  const hem = chainEdges(buffer, edges, found, (value) => value === HEM, SHORTEST_HEM, false, ink);
   return { outline, fold, hem };
 }
 
@@ -44,7 +45,7 @@ interface Edges {
   readonly stride: number;
   readonly upright: Uint8Array;
   readonly level: Uint8Array;
-  /** Kind in front at that edge. */
+  /** Part in front at that edge: a line follows it across hems. */
   readonly uprightFront: Uint8Array;
   readonly levelFront: Uint8Array;
 }
@@ -67,6 +68,7 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
   const judge = (a: number, b: number, beforeA: number, afterB: number): number => {
     const ka = map[a] ?? 0;
     const kb = map[b] ?? 0;
+    if (ka === kb && Math.abs((depth[a] ?? 0) - (depth[b] ?? 0)) <= CONTINUES) return 0;
     const oa = owner[ka] ?? 0;
     const ob = owner[kb] ?? 0;
     const da = depth[a] ?? 0;
@@ -107,7 +109,7 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
         if (value !== 0) {
           const at = r * stride + c + 1;
           edges.upright[at] = value;
-          edges.uprightFront[at] = (depth[a] ?? 0) <= (depth[a + 1] ?? 0) ? ka : (map[a + 1] ?? 0);
+          edges.uprightFront[at] = part[(depth[a] ?? 0) <= (depth[a + 1] ?? 0) ? ka : (map[a + 1] ?? 0)] ?? 0;
         }
       }
       if (r + 1 < rows && (ka !== 0 || map[a + columns] !== 0)) {
@@ -115,14 +117,12 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
         if (value !== 0) {
           const at = (r + 1) * stride + c;
           edges.level[at] = value;
-          edges.levelFront[at] = (depth[a] ?? 0) <= (depth[a + columns] ?? 0) ? ka : (map[a + columns] ?? 0);
+          edges.levelFront[at] = part[(depth[a] ?? 0) <= (depth[a + columns] ?? 0) ? ka : (map[a + columns] ?? 0)] ?? 0;
         }
       }
     }
   }
   thinFolds(edges, depth, columns);
-  // From kinds to parts, so that a line runs on across a hem.
-  for (const front of [edges.uprightFront, edges.levelFront]) for (let i = 0; i < front.length; i++) if (front[i] !== 0) front[i] = part[front[i] ?? 0] ?? 0;
   return edges;
 }
 
@@ -131,6 +131,7 @@ function thinFolds(edges: Edges, depth: Float32Array, columns: number): void {
   const { stride, upright, level } = edges;
   const isFold = (value: number): boolean => value === FOLD || value === FOLD_WEAK;
   for (let at = 1; at < upright.length - stride; at++) {
+    if (upright[at] === 0 && level[at] === 0) continue;
     const row = Math.floor(at / stride);
     const sample = at - row;
     if ((upright[at] ?? 0) !== 0 && (upright[at - 1] ?? 0) !== 0) {
@@ -168,21 +169,27 @@ function dropBesideOutlines(edges: Edges): void {
   }
 }
 
+/** Numbers of all edges that are something: upright ones as they stand, level ones behind them. */
+function listEdges(edges: Edges): number[] {
+  const { upright, level } = edges;
+  const found: number[] = [];
+  for (let i = 0; i < upright.length; i++) if (upright[i] !== 0) found.push(i);
+  for (let i = 0; i < level.length; i++) if (level[i] !== 0) found.push(upright.length + i);
+  return found;
+}
+
 /** Links edges to lines, each following its front part as long as it can. */
-function chainEdges(buffer: DepthBuffer, edges: Edges, wanted: (value: number) => boolean, shortest: number, sure: boolean, ink: Ink): string {
+function chainEdges(buffer: DepthBuffer, edges: Edges, found: readonly number[], wanted: (value: number) => boolean, shortest: number, sure: boolean, ink: Ink): string {
   const { stride, upright, level, uprightFront, levelFront } = edges;
   const size = upright.length;
   const open = new Uint8Array(2 * size);
-  for (let i = 0; i < size; i++) {
-    if (wanted(upright[i] ?? 0)) open[i] = 1;
-    if (wanted(level[i] ?? 0)) open[size + i] = 1;
-  }
+  for (const edge of found) if (wanted((edge < size ? upright[edge] : level[edge - size]) ?? 0)) open[edge] = 1;
   // At a corner: upright edge above it and below it, level edge before it and after it; and the far corner of each.
   const edgeAt = (corner: number, way: number): number => (way === 0 ? corner - stride : way === 1 ? corner : way === 2 ? size + corner - 1 : size + corner);
   const cornerAt = (corner: number, way: number): number => (way === 0 ? corner - stride : way === 1 ? corner + stride : way === 2 ? corner - 1 : corner + 1);
   const frontOf = (edge: number): number => (edge < size ? (uprightFront[edge] ?? 0) : (levelFront[edge - size] ?? 0));
   const walk = (from: number, front: number, heading: number): number[] => {
-    const found: number[] = [];
+    const passed: number[] = [];
     let corner = from;
     let way = heading;
     for (;;) {
@@ -197,17 +204,17 @@ function chainEdges(buffer: DepthBuffer, edges: Edges, wanted: (value: number) =
           best = k;
         }
       }
-      if (best < 0) return found;
+      if (best < 0) return passed;
       const edge = edgeAt(corner, best);
       open[edge] = 0;
       front = frontOf(edge);
-      found.push(edge);
+      passed.push(edge);
       corner = cornerAt(corner, best);
       way = best;
     }
   };
   let out = "";
-  for (let start = 0; start < 2 * size; start++) {
+  for (const start of found) {
     if (open[start] !== 1) continue;
     open[start] = 0;
     const isUpright = start < size;

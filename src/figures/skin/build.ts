@@ -66,6 +66,8 @@ function fillContactBalls(context: SkinContext): void {
         const z = (mesh.points[3 * i + 2] ?? 0) - cz;
         const distance = Math.hypot(x, y, z);
         if (distance >= reach || distance < 0.35 * reach) return;
+        // A shoulder is only as round as the ball on its outer side.
+        if (patch.id.startsWith("shoulderSide") && y * Math.sign(cy) < 0.6 * distance) return;
         const k = reach / distance;
         mesh.points[3 * i] = cx + x * k;
         mesh.points[3 * i + 1] = cy + y * k;

@@ -64,7 +64,7 @@ function addLong(context: SkinContext, name: LongPart, side: Side): void {
   const last = rings[rings.length - 1];
   if (first === undefined || last === undefined) return;
   const bulge = (ring: Ring, sign: number, share: number): Vector => [0, 0, sign * ring.side[1] * share];
-  const topBulge = bulge(first, 1, name === "thigh" ? 0.75 : 1);
+  const topBulge = bulge(first, 1, name === "thigh" ? 0.75 : name === "upperArm" ? 0.88 : 1);
   const lowBulge = bulge(last, -1, name === "forearm" ? 0.5 : 1);
   sweepRounded(mesh, rings, name === "thigh" ? 16 : 12, [topBulge, lowBulge]);
 }

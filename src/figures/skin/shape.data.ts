@@ -47,8 +47,8 @@ export const BELLY = { male: 160, female: 100, middle: 130, spread: 110 } as con
 
 export const LIMB_RADII = {
   upperArm: [
-    { along: 0, out: 53, front: 54, back: 54 },
-    { along: 0.124, out: 55, front: 55, back: 55 },
+    { along: 0, out: 50, front: 47, back: 47 },
+    { along: 0.124, out: 54, front: 54, back: 54 },
     { along: 0.3, out: 52, front: 53, back: 52 },
     { along: 0.52, out: 47, front: 51, back: 48 },
     { along: 0.75, out: 43, front: 46, back: 44 },
