@@ -99,10 +99,18 @@ const ARM_ON_PILLOW_ONLY: readonly ContactSpecification[] = [
   { patch: "wrist.weak", on: "block", role: "both", effort: "rest" },
 ];
 
-/** The whole weak leg lifted level, knee bent. */
-export const WEAK_LEG_LEVEL_BENT: PoseSpecification = {
+/** The weak thigh lifted level, the foot still on its pillow. */
+export const WEAK_THIGH_LEVEL: PoseSpecification = {
   ...SIDE_LYING_ON_STRONG,
-  weakDeg: { ...WEAK_ARM_ON_PILLOW, hipFlexion: 30, hipAbduction: 4, kneeFlexion: 70, ankleDorsiflexion: -6 },
+  weakDeg: { ...WEAK_ARM_ON_PILLOW, hipFlexion: 34, hipAbduction: 10, hipExternalRotation: 12, kneeFlexion: 74, ankleDorsiflexion: -6 },
+  strongDeg: { ...STRONG_ARM_BEFORE_FACE, hipFlexion: 40, kneeFlexion: 70, ankleDorsiflexion: -6 },
+  surfaces: [SIDE_PILLOW, { ...KNEE_PILLOW, under: ["ankleSide.weak"], depthCm: 30, widthCm: 24 }, ARM_PILLOW],
+  contacts: [...ARM_ON_PILLOW_ONLY, { patch: "ankleSide.weak", on: "bolster", role: "both", effort: "rest" }],
+};
+
+/** The whole weak leg off its support, the arm on its pillow. */
+const WEAK_LEG_FREE: PoseSpecification = {
+  ...SIDE_LYING_ON_STRONG,
   strongDeg: { ...STRONG_ARM_BEFORE_FACE, hipFlexion: 40, kneeFlexion: 70, ankleDorsiflexion: -6 },
   surfaces: [SIDE_PILLOW, ARM_PILLOW],
   contacts: ARM_ON_PILLOW_ONLY,
@@ -110,13 +118,13 @@ export const WEAK_LEG_LEVEL_BENT: PoseSpecification = {
 
 /** The weak leg straight and a little behind the line of the trunk, lifted by twenty degrees. */
 export const WEAK_LEG_RAISED_STRAIGHT: PoseSpecification = {
-  ...WEAK_LEG_LEVEL_BENT,
+  ...WEAK_LEG_FREE,
   weakDeg: { ...WEAK_ARM_ON_PILLOW, hipFlexion: -4, hipAbduction: 20, kneeFlexion: 4, ankleDorsiflexion: -4 },
 };
 
 /** The same, the weak hand on the weak hip instead of the pillow and the strong arm off the mat's push. */
 export const WEAK_LEG_RAISED_ARM_OFF: PoseSpecification = {
-  ...WEAK_LEG_LEVEL_BENT,
+  ...WEAK_LEG_FREE,
   weakDeg: { shoulderFlexion: 4, shoulderAbduction: 4, elbowFlexion: 20, pronation: 90, hipFlexion: -6, hipAbduction: 28, kneeFlexion: 4, ankleDorsiflexion: -4 },
   surfaces: [SIDE_PILLOW],
   contacts: [...STRONG_SIDE_DOWN, { patch: "wrist.weak", on: { body: "hipSide.weak" }, role: "both" }],

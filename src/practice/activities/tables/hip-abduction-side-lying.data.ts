@@ -1,4 +1,4 @@
-import { SIDE_LYING_ON_STRONG, WEAK_KNEE_OPENS, WEAK_LEG_LEVEL_BENT, WEAK_LEG_RAISED_ARM_OFF, WEAK_LEG_RAISED_STRAIGHT } from "../../positions/side-lying-poses.data.ts";
+import { SIDE_LYING_ON_STRONG, WEAK_KNEE_OPENS, WEAK_LEG_RAISED_ARM_OFF, WEAK_LEG_RAISED_STRAIGHT, WEAK_THIGH_LEVEL } from "../../positions/side-lying-poses.data.ts";
 import type { Activity } from "../activity.ts";
 
 const ANYWHERE = ["bed", "plinth", "raisedMat", "floorMat"] as const;
@@ -57,14 +57,14 @@ export const hipAbductionSideLying: Activity = {
       sources: ["common-practice"],
     },
     {
-      id: "whole-leg-bent",
-      name: "Whole leg lifted level, knee bent",
-      plainName: "Lift your bent leg",
-      changes: "The foot leaves the strong foot as well: the whole weak leg is lifted level, knee bent.",
-      movesFirst: "Knee and foot together, like a tray.",
-      pose: WEAK_LEG_LEVEL_BENT,
+      id: "thigh-level",
+      name: "Thigh lifted level, foot on a pillow",
+      plainName: "Lift your bent knee",
+      changes: "The weak foot lies on a pillow of its own, and the thigh is lifted until it is level.",
+      movesFirst: "The knee rises; the foot rests on its pillow.",
+      pose: WEAK_THIGH_LEVEL,
       start: SIDE_LYING_ON_STRONG,
-      limbFree: "leg.weak",
+      limbFree: null,
       workingSide: "weak",
       helper: {
         pose: "kneeling",
@@ -77,11 +77,11 @@ export const hipAbductionSideLying: Activity = {
         knee: "One thigh leans against the low back.",
         mayHelpAt: ["underThigh.weak", "underHeel.weak"],
       },
-      words: "Lift it level like a tray",
-      cue: "tray",
-      good: "Knee and foot stay at one height for two seconds.",
+      words: "Foot rests, lift the thigh level",
+      cue: "thigh",
+      good: "The thigh stays level for two seconds while the foot grows no heavier.",
       faults: [
-        { id: "foot-hangs", fault: "The foot hangs lower than the knee.", do: "Carry the heel and let the hip do the rest.", stepDown: false },
+        { id: "foot-presses", fault: "The foot presses into its pillow.", do: "Lay a hand under the ankle and ask for less height.", stepDown: false },
         { id: "knee-drifts-forward", fault: "The leg drifts forward to make it easy.", do: "Bring the thigh back in line with the trunk, lower.", stepDown: true },
       ],
       demands: [],
@@ -93,7 +93,7 @@ export const hipAbductionSideLying: Activity = {
       helpersNeeded: 1,
       substitutes: [{ activity: "tall-kneel-bench-hold-and-shift", rung: "shift-to-weak" }],
       notAtHome: null,
-      home: { sentences: "Lie on your {strong} side with a pillow in front. Lift your whole {weak} leg with the knee bent, hold, and lower it.", stopIf: "your body rolls back" },
+      home: { sentences: "Lie on your {strong} side with your {weak} foot on a pillow. Lift the {weak} knee up, hold, and lower it.", stopIf: "your body rolls back" },
       stopSigns: STOP_SIGNS,
       sources: ["common-practice"],
     },
@@ -101,7 +101,7 @@ export const hipAbductionSideLying: Activity = {
       id: "straight-leg",
       name: "Straight leg lifted, a touch behind",
       plainName: "Lift your straight leg",
-      changes: "The knee is straight, so the lever is long, and the leg stays in line with the trunk.",
+      changes: "The pillow goes and the knee is straight: the whole leg is lifted, in line with the trunk.",
       movesFirst: "The heel leads, toes forward.",
       pose: WEAK_LEG_RAISED_STRAIGHT,
       start: SIDE_LYING_ON_STRONG,
