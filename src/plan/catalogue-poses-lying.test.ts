@@ -67,8 +67,12 @@ describe("poses lying", () => {
         const who = `${name} on ${PEOPLE[k]?.sex} ${PEOPLE[k]?.height}`;
         if (!result.closed) wrong.push(`${who}: ${result.because}`);
         else {
-          if (result.residual > 0.001 || result.sinks > 0.001) wrong.push(`${who}: residual ${result.residual}, sinks ${result.sinks}`);
-          if (result.furthest.by > 0.6) wrong.push(`${who}: ${result.furthest.angle} is ${Math.round(result.furthest.by * 57.3)} degrees off its aim`);
+          if (result.residual > 0.001 || result.sinks > 0.001)
+            wrong.push(`${who}: residual ${result.residual}, sinks ${result.sinks}`);
+          if (result.furthest.by > 0.6)
+            wrong.push(
+              `${who}: ${result.furthest.angle} is ${Math.round(result.furthest.by * 57.3)} degrees off its aim`,
+            );
         }
       });
     }
@@ -85,7 +89,10 @@ describe("poses lying", () => {
   });
 
   it("lift the foot that is said to be free by a hand's breadth at least, and no other", () => {
-    for (const [rung, side] of [["weak-foot-up", "weak"], ["strong-foot-up", "strong"]] as const) {
+    for (const [rung, side] of [
+      ["weak-foot-up", "weak"],
+      ["strong-foot-up", "strong"],
+    ] as const) {
       const pose = poseOf("bridge", rung);
       const other = side === "weak" ? "strong" : "weak";
       expect(clearOf(pose, `foot.${side}`)).toBeGreaterThan(0.08);
@@ -109,9 +116,12 @@ describe("poses lying", () => {
         expect(heightOf(pose, "thigh.weak")).toBeLessThan(heightOf(pose, "thigh.strong") - 0.1);
         expect(pose.weakDeg?.girdleProtraction ?? 0).toBeGreaterThan(20);
       }
-      if (id === "side-lying-on-strong-side") expect(heightOf(pose, "thigh.strong")).toBeLessThan(heightOf(pose, "thigh.weak") - 0.1);
+      if (id === "side-lying-on-strong-side")
+        expect(heightOf(pose, "thigh.strong")).toBeLessThan(heightOf(pose, "thigh.weak") - 0.1);
     }
-    expect(heightOf(poseOf("roll-to-strong-side", "stop-half-way"), "thigh.strong")).toBeLessThan(heightOf(poseOf("roll-to-strong-side", "stop-half-way"), "thigh.weak") - 0.08);
+    expect(heightOf(poseOf("roll-to-strong-side", "stop-half-way"), "thigh.strong")).toBeLessThan(
+      heightOf(poseOf("roll-to-strong-side", "stop-half-way"), "thigh.weak") - 0.08,
+    );
   });
 
   it("come up: the head higher on the hand than on the elbow, and there higher than low over the forearm", () => {

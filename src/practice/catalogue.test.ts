@@ -21,12 +21,40 @@ const RUNGS: readonly RungPlace[] = ACTIVITIES.flatMap((activity) =>
 const KEBAB = /^[a-z]+(-[a-z]+)*$/;
 
 /** Every string in a row that a person may read: sources, codes and poses are no texts. */
-const NO_TEXT = new Set(["pose", "start", "id", "sources", "demands", "purposes", "position", "from", "to", "equipment", "places", "limbFree", "site", "kind", "icf", "activity", "rung", "mayHelpAt", "at", "whoMoves", "helperBeside", "beside", "workingSide", "limbs", "does", "trains"]);
+const NO_TEXT = new Set([
+  "pose",
+  "start",
+  "id",
+  "sources",
+  "demands",
+  "purposes",
+  "position",
+  "from",
+  "to",
+  "equipment",
+  "places",
+  "limbFree",
+  "site",
+  "kind",
+  "icf",
+  "activity",
+  "rung",
+  "mayHelpAt",
+  "at",
+  "whoMoves",
+  "helperBeside",
+  "beside",
+  "workingSide",
+  "limbs",
+  "does",
+  "trains",
+]);
 function textsOf(row: unknown, key = ""): { key: string; text: string }[] {
   if (NO_TEXT.has(key)) return [];
   if (typeof row === "string") return [{ key, text: row }];
   if (Array.isArray(row)) return row.flatMap((each: unknown) => textsOf(each, key));
-  if (typeof row === "object" && row !== null) return Object.entries(row).flatMap(([name, value]) => textsOf(value, name));
+  if (typeof row === "object" && row !== null)
+    return Object.entries(row).flatMap(([name, value]) => textsOf(value, name));
   return [];
 }
 const countWords = (text: string): number => text.split(/[^\p{L}'-]+/u).filter((word) => word !== "").length;
@@ -35,7 +63,10 @@ function repeated(values: readonly { text: string; at: string }[]): string[] {
   const seen = new Map<string, string>();
   const twice: string[] = [];
   for (const { text, at } of values) {
-    const key = text.toLowerCase().replace(/[^\p{L} ]/gu, "").trim();
+    const key = text
+      .toLowerCase()
+      .replace(/[^\p{L} ]/gu, "")
+      .trim();
     const first = seen.get(key);
     if (first !== undefined) twice.push(`"${text}" in ${first} and ${at}`);
     seen.set(key, first ?? at);
@@ -45,7 +76,10 @@ function repeated(values: readonly { text: string; at: string }[]): string[] {
 
 /** Vowel groups, less a silent final e: within a few per cent of a dictionary count on plain text. */
 function syllablesIn(word: string): number {
-  const groups = word.toLowerCase().replace(/(?:[^l]e|[^td]ed|es)$/, (end) => end[0] ?? "").match(/[aeiouy]+/g);
+  const groups = word
+    .toLowerCase()
+    .replace(/(?:[^l]e|[^td]ed|es)$/, (end) => end[0] ?? "")
+    .match(/[aeiouy]+/g);
   return Math.max(1, groups?.length ?? 1);
 }
 /** Grade level after "flesch-kincaid": 0.39 words a sentence + 11.8 syllables a word - 15.59. */
@@ -77,7 +111,8 @@ describe("the catalogue", () => {
         if (text.trim() === "") wrong.push(`${row.id} ${key}: empty`);
         if (/\b(left|right)\b/i.test(text)) wrong.push(`${row.id} ${key}: "${text}" names a body side`);
         if (/\b[WSH]\b/.test(text)) wrong.push(`${row.id} ${key}: "${text}" has a capital for a side`);
-        if (/\b(optimal|capacity|margin|solver|affected|unaffected)\b/i.test(text)) wrong.push(`${row.id} ${key}: "${text}"`);
+        if (/\b(optimal|capacity|margin|solver|affected|unaffected)\b/i.test(text))
+          wrong.push(`${row.id} ${key}: "${text}"`);
       }
     }
     expect(wrong).toEqual([]);
@@ -89,10 +124,22 @@ describe("the catalogue", () => {
       for (const source of row.sources) expect(BIBLIOGRAPHY[source]).toBeDefined();
     }
     for (const { rung, name } of RUNGS) {
-      expect(Object.keys(rung.trains).filter((id) => !(PURPOSE_IDS as readonly string[]).includes(id)), name).toEqual([]);
-      expect(rung.demands.filter((id) => !DEMAND_IDS.includes(id)), name).toEqual([]);
-      expect(rung.equipment.filter((id) => !EQUIPMENT_IDS.includes(id)), name).toEqual([]);
-      expect(rung.places.filter((id) => !PLACE_IDS.includes(id)), name).toEqual([]);
+      expect(
+        Object.keys(rung.trains).filter((id) => !(PURPOSE_IDS as readonly string[]).includes(id)),
+        name,
+      ).toEqual([]);
+      expect(
+        rung.demands.filter((id) => !DEMAND_IDS.includes(id)),
+        name,
+      ).toEqual([]);
+      expect(
+        rung.equipment.filter((id) => !EQUIPMENT_IDS.includes(id)),
+        name,
+      ).toEqual([]);
+      expect(
+        rung.places.filter((id) => !PLACE_IDS.includes(id)),
+        name,
+      ).toEqual([]);
       expect(rung.places.length, name).toBeGreaterThan(0);
     }
   });
@@ -125,20 +172,29 @@ describe("every ladder", () => {
 
 describe("every rung", () => {
   it("is said in at most six words with a cue of one", () => {
-    const wrong = RUNGS.filter(({ rung }) => countWords(rung.words) > 6 || countWords(rung.words) === 0 || countWords(rung.cue) !== 1 || / /.test(rung.cue));
+    const wrong = RUNGS.filter(
+      ({ rung }) =>
+        countWords(rung.words) > 6 || countWords(rung.words) === 0 || countWords(rung.cue) !== 1 || / /.test(rung.cue),
+    );
     expect(wrong.map(({ name, rung }) => `${name}: "${rung.words}" / "${rung.cue}"`)).toEqual([]);
   });
 
   it("has a plain name of at most four words", () => {
-    expect(RUNGS.filter(({ rung }) => countWords(rung.plainName) > 4).map(({ name, rung }) => `${name}: ${rung.plainName}`)).toEqual([]);
+    expect(
+      RUNGS.filter(({ rung }) => countWords(rung.plainName) > 4).map(({ name, rung }) => `${name}: ${rung.plainName}`),
+    ).toEqual([]);
   });
 
   it("shares words, what good is, and faults with no other", () => {
     expect(repeated(RUNGS.map(({ rung, name }) => ({ text: rung.words, at: name })))).toEqual([]);
     expect(repeated(RUNGS.map(({ rung, name }) => ({ text: rung.good, at: name })))).toEqual([]);
     expect(repeated(RUNGS.map(({ rung, name }) => ({ text: rung.changes, at: name })))).toEqual([]);
-    expect(repeated(RUNGS.flatMap(({ rung, name }) => rung.faults.map(({ fault }) => ({ text: fault, at: name }))))).toEqual([]);
-    expect(repeated(RUNGS.flatMap(({ rung, name }) => rung.faults.map((each) => ({ text: each.do, at: name }))))).toEqual([]);
+    expect(
+      repeated(RUNGS.flatMap(({ rung, name }) => rung.faults.map(({ fault }) => ({ text: fault, at: name })))),
+    ).toEqual([]);
+    expect(
+      repeated(RUNGS.flatMap(({ rung, name }) => rung.faults.map((each) => ({ text: each.do, at: name })))),
+    ).toEqual([]);
   });
 
   it("has two or three faults to tick, each with what to do, in sentences", () => {
@@ -150,7 +206,8 @@ describe("every rung", () => {
         expect(fault.fault, name).toMatch(/^[A-Z"].*[.]$/);
         expect(fault.do, name).toMatch(/^[A-Z"].*[.]$/);
       }
-      for (const sentence of [rung.changes, rung.movesFirst, rung.good, rung.helper.place]) expect(sentence, name).toMatch(/^[A-Z"].*[.]$/);
+      for (const sentence of [rung.changes, rung.movesFirst, rung.good, rung.helper.place])
+        expect(sentence, name).toMatch(/^[A-Z"].*[.]$/);
     }
   });
 
@@ -167,11 +224,13 @@ describe("every rung", () => {
   it("goes on a home sheet in plain words, or says why not", () => {
     const wrong: string[] = [];
     for (const { rung, name } of RUNGS) {
-      if ((rung.home === null) === (rung.notAtHome === null)) wrong.push(`${name}: home text or a reason, not both and not neither`);
+      if ((rung.home === null) === (rung.notAtHome === null))
+        wrong.push(`${name}: home text or a reason, not both and not neither`);
       if (rung.home === null) continue;
       const { sentences, stopIf } = rung.home;
       if (gradeOf(sentences) > 6) wrong.push(`${name}: grade ${gradeOf(sentences).toFixed(1)} "${sentences}"`);
-      if (sentences.split(/[.!?]/).filter((part) => part.trim() !== "").length > 3) wrong.push(`${name}: too many sentences`);
+      if (sentences.split(/[.!?]/).filter((part) => part.trim() !== "").length > 3)
+        wrong.push(`${name}: too many sentences`);
       if (countWords(stopIf) > 8 || /[.]$/.test(stopIf)) wrong.push(`${name}: stop sign "${stopIf}"`);
       if (/\b(weak|strong)\b(?!\})/.test(sentences + stopIf)) wrong.push(`${name}: side not to be filled in`);
     }
@@ -203,7 +262,8 @@ describe("every rung", () => {
       for (const substitute of rung.substitutes) {
         if (substitute.activity === activity.id) wrong.push(`${name}: substitutes itself`);
         const other = ACTIVITIES.find(({ id }) => id === substitute.activity);
-        if (other?.rungs.some(({ id }) => id === substitute.rung) !== true) wrong.push(`${name}: no ${substitute.activity}/${substitute.rung}`);
+        if (other?.rungs.some(({ id }) => id === substitute.rung) !== true)
+          wrong.push(`${name}: no ${substitute.activity}/${substitute.rung}`);
       }
     }
     expect(wrong).toEqual([]);
@@ -237,9 +297,13 @@ describe("every transition", () => {
       expect(transition.id).toMatch(KEBAB);
       if (transition.kind === undefined) expect(transition.from, transition.id).not.toBe(transition.to);
       expect(transition.steps.length, transition.id).toBeGreaterThanOrEqual(2);
-      expect(transition.steps.some(({ whoMoves }) => whoMoves !== "helper"), transition.id).toBe(true);
+      expect(
+        transition.steps.some(({ whoMoves }) => whoMoves !== "helper"),
+        transition.id,
+      ).toBe(true);
       for (const step of transition.steps) {
-        if (step.words !== null) expect(countWords(step.words), `${transition.id}: ${step.words}`).toBeLessThanOrEqual(6);
+        if (step.words !== null)
+          expect(countWords(step.words), `${transition.id}: ${step.words}`).toBeLessThanOrEqual(6);
         expect(step.moves, transition.id).toMatch(/[.]$/);
       }
       expect(transition.minutes, transition.id).toBeGreaterThan(0);

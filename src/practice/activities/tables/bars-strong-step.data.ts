@@ -106,7 +106,7 @@ export const barsStrongStep = {
     {
       id: "foot-on-low-step",
       name: "Strong foot onto a low step",
-      plainName: "Foot on a low step",
+      plainName: "Foot on low step",
       changes: "The strong foot is placed on a ten-centimetre step.",
       movesFirst: "Weight to the weak leg, then foot up and set down softly.",
       pose: STRONG_FOOT_ON_STEP,

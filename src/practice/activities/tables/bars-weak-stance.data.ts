@@ -64,7 +64,7 @@ export const barsWeakStance = {
     {
       id: "weight-to-weak",
       name: "Weight over the weak leg",
-      plainName: "Lean on your weak leg",
+      plainName: "Lean on weak leg",
       changes: "The pelvis goes over the weak foot, knee guarded.",
       movesFirst: "The weak side of the pelvis slides to the bar.",
       pose: WEIGHT_TO_WEAK,
@@ -105,7 +105,7 @@ export const barsWeakStance = {
     {
       id: "small-knee-bend",
       name: "Small knee bend, strong hand only",
-      plainName: "Bend your knees a little",
+      plainName: "Bend knees a little",
       changes: "The weak hand is off the bar and both knees bend a little.",
       movesFirst: "The knees go ahead as if to sit, the chest stays over them.",
       pose: SMALL_KNEE_BEND,

@@ -25,7 +25,7 @@ export const halfKneelStrongForwardRise = {
     {
       id: "hold-at-bench",
       name: "Hold on the weak knee",
-      plainName: "Kneel on your weak knee",
+      plainName: "Kneel on weak knee",
       changes: "The strong foot is in front; the weak knee carries, the strong hand is on the bench.",
       movesFirst: "The weight goes over the weak knee, then the strong foot steps through.",
       pose: HALF_KNEELING_STRONG_FORWARD,
@@ -64,7 +64,7 @@ export const halfKneelStrongForwardRise = {
     {
       id: "weight-to-strong-foot",
       name: "Weight ahead over the strong foot",
-      plainName: "Lean over your good foot",
+      plainName: "Lean over strong foot",
       changes: "The trunk goes ahead over the strong foot, readying the rise.",
       movesFirst: "The nose goes over the strong toes.",
       pose: WEIGHT_ON_STRONG_FOOT,

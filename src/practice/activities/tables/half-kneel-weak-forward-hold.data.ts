@@ -63,7 +63,7 @@ export const halfKneelWeakForwardHold = {
     {
       id: "weight-to-weak-foot",
       name: "Weight ahead over the weak foot",
-      plainName: "Lean over your weak foot",
+      plainName: "Lean over weak foot",
       changes: "The trunk goes ahead until the weak foot carries more.",
       movesFirst: "The weak knee travels over the toes.",
       pose: WEIGHT_ON_WEAK_FOOT,

@@ -25,7 +25,7 @@ export const handsAndKneesLift = {
     {
       id: "weak-leg-slides-back",
       name: "Weak leg slides back",
-      plainName: "Slide your weak foot back",
+      plainName: "Slide weak foot back",
       changes: "The weak knee leaves the mat as the foot slides back, toes still down.",
       movesFirst: "The weight goes to the strong knee, then the weak foot slides.",
       pose: WEAK_LEG_SLID_BACK,
@@ -146,7 +146,7 @@ export const handsAndKneesLift = {
     {
       id: "strong-hand-ahead",
       name: "Strong hand reaches ahead",
-      plainName: "Reach your good hand ahead",
+      plainName: "Reach strong hand ahead",
       changes: "The strong hand leaves the mat; the weak arm bears with the block in place.",
       movesFirst: "The seat goes back a little, then the strong fingers lift.",
       pose: STRONG_HAND_AHEAD,

@@ -104,7 +104,7 @@ export const handsAndKneesRock = {
     {
       id: "rock-to-strong",
       name: "Rock to the strong side and home",
-      plainName: "Lean on your good hand",
+      plainName: "Lean to strong side",
       changes: "The weight goes sideways over the strong hand and knee.",
       movesFirst: "The breastbone travels toward the strong hand.",
       pose: ROCKED_TO_STRONG,
@@ -143,7 +143,7 @@ export const handsAndKneesRock = {
     {
       id: "rock-to-weak",
       name: "Rock to the weak side",
-      plainName: "Lean to your weak hand",
+      plainName: "Lean to weak side",
       changes: "The weight goes over the weak hand and knee.",
       movesFirst: "The pelvis leads slowly, the shoulder follows.",
       pose: ROCKED_TO_WEAK,
@@ -224,7 +224,7 @@ export const handsAndKneesRock = {
     {
       id: "diagonal-forward-weak",
       name: "Diagonal to the weak hand",
-      plainName: "Slant to your weak hand",
+      plainName: "Slant to weak hand",
       changes: "The way ahead turns toward the weak hand, the corner with the least balance.",
       movesFirst: "The strong hip pushes the trunk toward the weak hand.",
       pose: ROCKED_FORWARD_WEAK,

@@ -27,7 +27,7 @@ export const tallKneelBenchHoldAndShift = {
     {
       id: "strong-forearm-hold",
       name: "Strong forearm on the bench",
-      plainName: "Kneel tall at the bench",
+      plainName: "Kneel tall at bench",
       changes: "The strong forearm lies on the bench; the hips are brought straight.",
       movesFirst: "The pelvis comes to the bench, the chest follows.",
       pose: STRONG_FOREARM_ON_BENCH,
@@ -65,7 +65,7 @@ export const tallKneelBenchHoldAndShift = {
     {
       id: "strong-hand-hold",
       name: "Strong hand on the bench",
-      plainName: "Kneel tall on one hand",
+      plainName: "Kneel tall, one hand",
       changes: "Only the strong hand stays on the bench and the trunk is upright.",
       movesFirst: "The strong forearm pushes up to the hand.",
       pose: STRONG_HAND_ON_BENCH,
@@ -104,7 +104,7 @@ export const tallKneelBenchHoldAndShift = {
     {
       id: "shift-to-strong",
       name: "Shift to the strong knee",
-      plainName: "Sway to your good knee",
+      plainName: "Sway to strong knee",
       changes: "The weight travels over the strong knee and back.",
       movesFirst: "The pelvis slides sideways, shoulders level.",
       pose: SHIFTED_TO_STRONG,
@@ -143,7 +143,7 @@ export const tallKneelBenchHoldAndShift = {
     {
       id: "shift-to-weak",
       name: "Shift to the weak knee",
-      plainName: "Sway to your weak knee",
+      plainName: "Sway to weak knee",
       changes: "The weight travels over the weak knee, the hip held straight.",
       movesFirst: "The weak hip tightens, then the pelvis slides over.",
       pose: SHIFTED_TO_WEAK,
