@@ -116,10 +116,10 @@ export const longSittingScoot: Activity = {
       helper: {
         pose: "halfKneeling",
         at: { beside: "weak", nearTo: "hip", awayCm: 25 },
-        place: "Half-kneel behind-weak, low enough to reach under the thigh with a straight back.",
+        place: "Half-kneel behind-weak with a straight back, ready to follow a hand's breadth at a time.",
         hands: [
           { site: "pelvisBack.weak", does: "lifts", words: "One hand behind the weak side of the pelvis shows the way back." },
-          { site: "underThigh.weak", does: "lifts", words: "The other under the weak thigh takes its weight off the cloth." },
+          { site: "shoulderBack.weak", does: "cues", words: "The other, flat on the weak blade, sends the lean over to the strong hand; it goes under the thigh when the leg is too heavy." },
         ],
         knee: "The raised thigh goes back a step before the person does.",
         mayHelpAt: ["underThigh.weak", "pelvisBack.weak", "ribSide.weak"],
@@ -161,10 +161,10 @@ export const longSittingScoot: Activity = {
         place: "Half-kneel behind-weak and follow on your shin as the person goes ahead.",
         hands: [
           { site: "pelvisBack.weak", does: "cues", words: "One hand behind the weak side of the pelvis starts it ahead." },
-          { site: "kneeBack.weak", does: "ready", words: "The other is ready under the knee so that the heel does not stick." },
+          { site: "ribSide.weak", does: "ready", words: "The other is ready at the weak ribs, where a fall back begins." },
         ],
         knee: "The raised thigh stays close behind: leaning back is the danger here.",
-        mayHelpAt: ["pelvisBack.weak", "kneeBack.weak", "middleBack"],
+        mayHelpAt: ["pelvisBack.weak", "underThigh.weak", "middleBack"],
       },
       words: "Lean away, walk it ahead",
       cue: "walk",

@@ -160,11 +160,11 @@ export const proneOnElbowsLiftAndReach: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "chest", awayCm: 25 },
-        place: "Kneel at the weak ribs, one hand still up at the shoulder.",
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 27 },
+        place: "Kneel at the weak shoulder, your trunk turned to the feet so that you see the chest.",
         hands: [
-          { site: "shoulderFront.weak", does: "blocks", words: "The upper hand stays flat in front of the weak shoulder." },
-          { site: "ribSide.weak", does: "steadies", words: "The lower hand on the ribs answers the pull of the outstretched arm." },
+          { site: "shoulderFront.weak", does: "blocks", words: "The front hand stays flat in front of the weak shoulder." },
+          { site: "shoulderBack.weak", does: "steadies", words: "The hand on the blade answers the pull of the outstretched arm." },
         ],
         knee: "The near knee stands behind the weak elbow's place.",
         mayHelpAt: ["shoulderFront.weak", "ribSide.weak", "chestUnder"],

@@ -32,11 +32,11 @@ export const shortSittingHipHike: Activity = {
       workingSide: "weak",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "hip", awayCm: 28 },
-        place: "Sit beside the weak hip, close, since the weight comes to you.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 34 },
+        place: "Sit on a stool at the weak knee, turned to the hip and close, since the weight comes to you.",
         hands: [
           { site: "ribSide.weak", does: "blocks", words: "One hand on the weak ribs keeps that side long." },
-          { site: "pelvisSide.strong", does: "cues", words: "The other reaches round behind and shows the strong hip the way up." },
+          { site: "pelvisSide.weak", does: "steadies", words: "The other on the side of the weak hip keeps it heavy on the seat." },
         ],
         knee: "Your thigh lies against the weak thigh.",
         mayHelpAt: ["ribSide.weak", "middleBack"],
@@ -73,10 +73,10 @@ export const shortSittingHipHike: Activity = {
       workingSide: "weak",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "hip", awayCm: 32 },
-        place: "Sit beside the weak hip with a little room, so that it can rise.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 36 },
+        place: "Sit at the weak knee with a little room, so that the hip can rise.",
         hands: [
-          { site: "underButtock.weak", does: "lifts", words: "One hand under the weak buttock takes part of the weight." },
+          { site: "pelvisBack.weak", does: "lifts", words: "One hand low behind the weak side of the pelvis lifts along." },
           { site: "ribSide.weak", does: "cues", words: "The other on the weak ribs says where the hip should come to." },
         ],
         knee: "Your foot stands in front of the weak foot.",
@@ -88,7 +88,7 @@ export const shortSittingHipHike: Activity = {
       faults: [
         { id: "shoulder-drops-in-place-of-hip", fault: "The weak shoulder drops in place of the hip coming up.", do: "Use a mirror and keep the shoulders on a line.", stepDown: false },
         { id: "weak-thigh-rolls-out", fault: "The weak thigh rolls out as the hip lifts.", do: "Steer the knee to the front with your other hand.", stepDown: false },
-        { id: "nothing-lifts", fault: "The trunk leans but nothing lifts.", do: "Help more under the buttock and ask for the way down, slowly.", stepDown: true },
+        { id: "nothing-lifts", fault: "The trunk leans but nothing lifts.", do: "Help more from below, under the buttock, and ask for the way down, slowly.", stepDown: true },
       ],
       demands: ["footPressure"],
       dose: { kind: "repetitions", sets: 2, repetitions: 8, holdSeconds: 2, restSeconds: 40, minutesPerSet: 1.4 },
@@ -115,8 +115,8 @@ export const shortSittingHipHike: Activity = {
       workingSide: "weak",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "hip", awayCm: 35 },
-        place: "Sit at the weak side, hands a finger's breadth off.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 36 },
+        place: "Sit on the stool at the weak knee, hands a finger's breadth off.",
         hands: [
           { site: "ribSide.weak", does: "ready", words: "One hand waits at the weak ribs." },
           { site: "pelvisSide.weak", does: "cues", words: "A fingertip on the side of the weak hip says when." },
@@ -156,11 +156,11 @@ export const shortSittingHipHike: Activity = {
       workingSide: "weak",
       helper: {
         pose: "standing",
-        at: { beside: "weak", nearTo: "hip", awayCm: 30 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 35 },
         place: "Stand close in front of the weak knee, since the feet do not stop a slide.",
         hands: [
           { site: "kneeFront.weak", does: "blocks", words: "One hand on the weak knee keeps the seat back on the plinth." },
-          { site: "ribSide.weak", does: "steadies", words: "The other at the weak ribs catches the tip." },
+          { site: "shoulderBack.weak", does: "steadies", words: "The other, flat on the weak blade, catches the tip back." },
         ],
         knee: "Your thigh is against the shins.",
         mayHelpAt: ["underButtock.weak", "ribSide.weak", "middleBack"],

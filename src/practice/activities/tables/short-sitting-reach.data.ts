@@ -74,8 +74,8 @@ export const shortSittingReach: Activity = {
       workingSide: "strong",
       helper: {
         pose: "sitting",
-        at: WEAK_FRONT,
-        place: "Sit in front and to the weak side; put the target on a stool on the strong side.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 34 },
+        place: "Sit at the weak side, turned to the person; put the target on a stool on the strong side.",
         hands: [
           { site: "pelvisSide.weak", does: "steadies", words: "One hand keeps the weak hip on the seat." },
           { site: "ribSide.weak", does: "cues", words: "The other strokes the weak ribs together on the way home." },
@@ -115,8 +115,8 @@ export const shortSittingReach: Activity = {
       workingSide: "weak",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "hip", awayCm: 30 },
-        place: "Sit beside the weak hip, turned to the person, as the wall on that side.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 36 },
+        place: "Sit at the weak knee, turned to the person, as the wall on that side.",
         hands: [
           { site: "ribSide.weak", does: "blocks", words: "One hand on the weak ribs meets the lean." },
           { site: "shoulderBack.weak", does: "steadies", words: "The other brings the weak blade forward with the turn." },
@@ -152,7 +152,6 @@ export const shortSittingReach: Activity = {
       changes: "The target moves ahead of the weak foot: that foot takes weight.",
       movesFirst: "From the edge of the seat the knee goes ahead over the weak toes, then the chest and the strong hand follow.",
       pose: REACHES_OVER_WEAK_FOOT,
-      start: SHORT_SITTING,
       limbFree: "arm.strong",
       workingSide: "weak",
       helper: {
@@ -194,12 +193,11 @@ export const shortSittingReach: Activity = {
       changes: "The target is on the floor: the trunk goes all the way down and up.",
       movesFirst: "The chin goes in, the back rolls down bit by bit; both arms hang down in front of the shins.",
       pose: REACHES_DOWN,
-      start: SHORT_SITTING,
       limbFree: "arm.strong",
       workingSide: "both",
       helper: {
         pose: "halfKneeling",
-        at: { beside: "weak", nearTo: "knee", awayCm: 35 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 42 },
         place: "Half-kneel in front and to the weak side, so that the head passes beside your shoulder.",
         hands: [
           { site: "shoulderFront.weak", does: "ready", words: "One palm waits in front of the weak shoulder." },

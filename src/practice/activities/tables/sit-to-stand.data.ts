@@ -118,7 +118,7 @@ export const sitToStand: Activity = {
         at: { beside: "weak", nearTo: "knee", awayCm: 32 },
         place: "Sit on a stool in front and to the weak side, near enough to touch the far hip.",
         hands: [
-          { site: "kneeFront.weak", does: "steadies", words: "One hand on the weak knee draws it ahead over the toes." },
+          { site: "kneeOuter.weak", does: "steadies", words: "One hand on the outer side of the weak knee steers it ahead over the toes." },
           { site: "pelvisBack.weak", does: "cues", words: "The other at the back of the pelvis says when." },
         ],
         knee: "Your knees hold the weak knee between them.",
@@ -160,7 +160,7 @@ export const sitToStand: Activity = {
         place: "Stand in stride at the weak side, low in your own hips before the person moves.",
         hands: [
           { site: "beltBack", does: "ready", words: "One hand lies at the belt without lifting." },
-          { site: "kneeFront.weak", does: "ready", words: "The other hovers at the weak knee until it has straightened." },
+          { site: "shoulderFront.weak", does: "ready", words: "The other hovers in front of the weak shoulder until the knees are straight." },
         ],
         knee: "Your shin is beside the weak shin.",
         mayHelpAt: ["beltBack", "pelvisBack.weak", "kneeFront.weak"],
@@ -239,11 +239,11 @@ export const sitToStand: Activity = {
       workingSide: "weak",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "knee", awayCm: 30 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 36 },
         place: "Sit on a stool at the weak knee: it is guarded here even if it was not before.",
         hands: [
-          { site: "kneeFront.weak", does: "blocks", words: "One hand in front of the weak knee, the shin against yours." },
-          { site: "beltBack", does: "ready", words: "The other reaches round to the belt." },
+          { site: "kneeOuter.weak", does: "blocks", words: "One hand on the outer side of the weak knee holds it against yours." },
+          { site: "pelvisBack.weak", does: "steadies", words: "The other behind the weak side of the pelvis brings it over its foot." },
         ],
         knee: "Your knee is against the weak knee from the front.",
         mayHelpAt: ["beltBack", "pelvisBack.weak", "kneeFront.weak"],

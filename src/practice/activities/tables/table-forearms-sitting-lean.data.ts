@@ -72,11 +72,11 @@ export const tableForearmsSittingLean: Activity = {
       workingSide: "both",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "chest", awayCm: 30 },
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 34 },
         place: "Sit level with the weak ribs, turned half to the table.",
         hands: [
           { site: "shoulderFront.weak", does: "steadies", words: "A flat palm in front of the weak shoulder goes along and bears a little." },
-          { site: "pelvisBack.weak", does: "cues", words: "The other palm behind the pelvis starts the tip forward." },
+          { site: "shoulderBack.weak", does: "cues", words: "The other palm on the blade starts the tip forward and keeps the back long." },
         ],
         knee: "Your shin stands in front of the weak foot so that it cannot slide ahead.",
         mayHelpAt: ["shoulderFront.weak", "pelvisBack.weak"],
@@ -85,7 +85,7 @@ export const tableForearmsSittingLean: Activity = {
       cue: "press",
       good: "The chest comes ahead with a long back and the weak forearm presses evenly from elbow to hand.",
       faults: [
-        { id: "rounds-instead-of-tipping", fault: "The back rounds and the pelvis stays behind.", do: "Guide the pelvis with your palm and ask for a proud chest.", stepDown: false },
+        { id: "rounds-instead-of-tipping", fault: "The back rounds and the pelvis stays behind.", do: "Guide the pelvis with a palm behind it and ask for a proud chest.", stepDown: false },
         { id: "weak-elbow-lifts", fault: "The weak elbow lifts and only the wrist leans.", do: "Press the elbow down with your hand above it and lean half as far.", stepDown: true },
         { id: "head-hangs-down", fault: "The head hangs as the chest goes ahead.", do: "Put a picture or a cup at eye height across the table.", stepDown: false },
       ],

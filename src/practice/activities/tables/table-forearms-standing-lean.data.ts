@@ -36,10 +36,10 @@ export const tableForearmsStandingLean: Activity = {
         at: { beside: "weak", nearTo: "knee", awayCm: 30 },
         place: "Sit on a low stool at the weak knee, facing it.",
         hands: [
-          { site: "kneeFront.weak", does: "blocks", words: "One hand lies in front of the weak knee and keeps it from folding." },
-          { site: "pelvisBack.weak", does: "cues", words: "The other presses behind the pelvis to bring it ahead." },
+          { site: "kneeOuter.weak", does: "blocks", words: "One hand on the outer side of the weak knee holds it against your knee." },
+          { site: "pelvisBack.weak", does: "cues", words: "The other behind the weak side of the pelvis says when it gets light." },
         ],
-        knee: "Your foot stands beside the weak foot so that it cannot turn out.",
+        knee: "Your knee is in front of the weak knee and keeps it from folding; your foot stands beside the weak foot.",
         mayHelpAt: ["kneeFront.weak", "pelvisBack.weak", "beltBack"],
       },
       words: "Feet press, seat gets light",
