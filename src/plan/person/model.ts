@@ -34,7 +34,7 @@ export interface PersonModel {
   readonly disagreements: readonly Disagreement[];
 }
 
-const DRAWS = 1000;
+const DRAWS = 600;
 
 /**
  * Puts all that is known of this body's strength into one belief: grades, readings, tasks seen and sets logged are

@@ -17,10 +17,10 @@ const N = SLOT_COUNT;
 const WIDEN = 1.08;
 const SEED = 20260317;
 /** Below this share of effective draws the draws are moved toward the target. */
-const ENOUGH = 0.2;
+const ENOUGH = 0.1;
 const MOVES = 2;
 /** As many draws are moved where draws have to be; each move costs several looks at every finding. */
-const MOVED_DRAWS = 300;
+const MOVED_DRAWS = 200;
 
 /**
  * Draws from the normal belief, a little widened, then weighs each draw by what the findings really say of it.

@@ -6,16 +6,18 @@ import { namedStrengths } from "../assess/efforts.ts";
 import type { EffortModel } from "./evidence.ts";
 import { SLOT_COUNT } from "./slots.ts";
 
-/** One habitual solution kept: the strengths it was solved for and what each joint's parts took. */
+/** One habitual solution kept, part by part: a part is one muscle group's share of one joint's effort. */
 interface Kept {
-  readonly strengths: Float64Array;
-  readonly joints: readonly KeptJoint[];
-}
-interface KeptJoint {
-  readonly name: string;
-  /** Number of the strength behind each part, -1 where none is; and the part's effort. */
-  readonly slots: readonly number[];
-  readonly efforts: readonly number[];
+  /** Number of the strength behind each part; one past the last slot where none is. */
+  readonly slots: Int32Array;
+  /** Effort of each part times the strength it was solved at: divided by today's strength it is today's effort. */
+  readonly loads: Float64Array;
+  /** Number of the first part of each joint, and one past the last part. */
+  readonly starts: Int32Array;
+  readonly names: readonly string[];
+  /** Effort of each joint as solved, cubed, and all together. */
+  readonly own: Float64Array;
+  readonly ownSum: number;
 }
 
 const SLOT_OF: ReadonlyMap<StrengthId, number> = new Map(STRENGTH_IDS.map((id, i) => [id, i]));
@@ -34,40 +36,45 @@ export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float6
   const healthy = keep(prepared, new Float64Array(SLOT_COUNT).fill(1));
   if (healthy === null) return null;
   const kept = [healthy, ...anchors.flatMap((each) => keep(prepared, each) ?? [])];
-  const scale = Math.log(Math.max(1, Math.cbrt(cubes(healthy, healthy.strengths)) / HEALTHY_EFFORT));
-  const tightest = (strengths: Float64Array): { above: number; below: number; by: Kept } => {
+  const scale = Math.log(Math.max(1, Math.cbrt(healthy.ownSum) / HEALTHY_EFFORT));
+  const inverse = new Float64Array(SLOT_COUNT + 1).fill(1);
+  /** Of all kept solutions the one whose forces are cheapest at these strengths. */
+  const cheapest = (strengths: Float64Array): { above: number; by: Kept } => {
+    for (let i = 0; i < SLOT_COUNT; i++) inverse[i] = 1 / Math.max(strengths[i] ?? 1, LEAST);
     let above = Number.POSITIVE_INFINITY;
-    let below = 0;
     let by = healthy;
     for (const each of kept) {
-      const up = cubes(each, strengths);
+      const up = cubes(each, inverse);
       if (up < above) {
         above = up;
         by = each;
       }
-      below = Math.max(below, lower(each, strengths));
     }
-    return { above, below: Math.min(below, above), by };
+    return { above, by };
   };
   return {
     logEffort(strengths) {
-      const { above, below } = tightest(strengths);
+      const { above, by } = cheapest(strengths);
+      const below = Math.min(lower(by, inverse), above);
       return (Math.log(Math.max(above, 1e-12)) + Math.log(Math.max(below, 1e-12))) / 6 - scale;
     },
     logGradient(strengths, into) {
       into.fill(0);
-      const { above, by } = tightest(strengths);
-      for (const joint of by.joints) {
-        const sum = jointEffort(joint, by.strengths, strengths);
-        joint.slots.forEach((slot, k) => {
-          if (slot >= 0) into[slot] = (into[slot] ?? 0) - (sum * sum * (joint.efforts[k] ?? 0) * ratio(by.strengths, strengths, slot)) / above;
-        });
+      const { above, by } = cheapest(strengths);
+      for (let j = 0; j < by.own.length; j++) {
+        const sum = jointEffort(by, j, inverse);
+        for (let k = by.starts[j] ?? 0; k < (by.starts[j + 1] ?? 0); k++) {
+          const slot = by.slots[k] ?? SLOT_COUNT;
+          if (slot < SLOT_COUNT) into[slot] = (into[slot] ?? 0) - (sum * sum * (by.loads[k] ?? 0) * (inverse[slot] ?? 1)) / above;
+        }
       }
     },
     jointShare(strengths, name) {
-      const { above, by } = tightest(strengths);
+      const { above, by } = cheapest(strengths);
       let own = 0;
-      for (const joint of by.joints) if (joint.name === name || joint.name.startsWith(`${name}.`)) own += jointEffort(joint, by.strengths, strengths) ** 3;
+      by.names.forEach((each, j) => {
+        if (each === name || each.startsWith(`${name}.`)) own += jointEffort(by, j, inverse) ** 3;
+      });
       return own / Math.max(above, 1e-12);
     },
   };
@@ -76,58 +83,65 @@ export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float6
 function keep(prepared: PreparedPose, strengths: Float64Array): Kept | null {
   const floored = Float64Array.from(strengths, (s) => Math.max(s, 0.02));
   const balance = solveHabitual(prepared.statics, scaleCapacities(prepared.normal, namedStrengths(floored)));
-  return balance.balanced ? { strengths: floored, joints: groupJoints(balance.efforts) } : null;
+  return balance.balanced ? groupJoints(balance.efforts, floored) : null;
 }
 
 /** Joints with three axes are one effort, the sum over their parts; others are an effort each. */
-function groupJoints(efforts: readonly JointEffort[]): KeptJoint[] {
-  const groups = new Map<string, { name: string; slots: number[]; efforts: number[] }>();
+function groupJoints(efforts: readonly JointEffort[], strengths: Float64Array): Kept {
+  const groups = new Map<string, { name: string; slots: number[]; loads: number[]; effort: number }>();
   for (const effort of efforts) {
     if (!effort.counted || effort.capacity <= 0) continue;
     const part = Math.abs(effort.muscleMoment) / effort.capacity;
     if (part < 1e-6) continue;
     const name = `${effort.joint}${effort.side === null ? "" : `.${effort.side}`}`;
     const key = BALLS.has(effort.joint) ? name : `${name}|${effort.angle}`;
-    const group = groups.get(key) ?? { name, slots: [], efforts: [] };
-    group.slots.push(effort.strength === null ? -1 : (SLOT_OF.get(effort.strength) ?? -1));
-    group.efforts.push(part);
+    const group = groups.get(key) ?? { name, slots: [], loads: [], effort: 0 };
+    const slot = effort.strength === null ? SLOT_COUNT : (SLOT_OF.get(effort.strength) ?? SLOT_COUNT);
+    group.slots.push(slot);
+    group.loads.push(part * (slot === SLOT_COUNT ? 1 : (strengths[slot] ?? 1)));
+    group.effort += part;
     groups.set(key, group);
   }
-  return [...groups.values()];
+  const joints = [...groups.values()];
+  const starts = [0];
+  for (const joint of joints) starts.push((starts[starts.length - 1] ?? 0) + joint.slots.length);
+  const own = Float64Array.from(joints, (joint) => joint.effort ** 3);
+  return {
+    slots: Int32Array.from(joints.flatMap((joint) => joint.slots)),
+    loads: Float64Array.from(joints.flatMap((joint) => joint.loads)),
+    starts: Int32Array.from(starts),
+    names: joints.map((joint) => joint.name),
+    own,
+    ownSum: own.reduce((sum, each) => sum + each, 0),
+  };
 }
 
 const BALLS = new Set(["hip", "shoulder", "trunk", "neck"]);
 
-const ratio = (kept: Float64Array, now: Float64Array, slot: number): number => (kept[slot] ?? 1) / Math.max(now[slot] ?? 1, LEAST);
-
-function jointEffort(joint: KeptJoint, kept: Float64Array, now: Float64Array): number {
+function jointEffort(kept: Kept, joint: number, inverse: Float64Array): number {
   let sum = 0;
-  joint.slots.forEach((slot, k) => {
-    sum += (joint.efforts[k] ?? 0) * (slot < 0 ? 1 : ratio(kept, now, slot));
-  });
+  const end = kept.starts[joint + 1] ?? 0;
+  for (let k = kept.starts[joint] ?? 0; k < end; k++) sum += (kept.loads[k] ?? 0) * (inverse[kept.slots[k] ?? SLOT_COUNT] ?? 1);
   return sum;
 }
 
 /** Cubed efforts at new strengths with the kept forces: no less than the best sharing's. */
-function cubes(kept: Kept, now: Float64Array): number {
+function cubes(kept: Kept, inverse: Float64Array): number {
   let sum = 0;
-  for (const joint of kept.joints) {
-    const effort = jointEffort(joint, kept.strengths, now);
+  for (let j = 0; j < kept.own.length; j++) {
+    const effort = jointEffort(kept, j, inverse);
     sum += effort * effort * effort;
   }
   return sum;
 }
 
 /** The dual bound: (sum e^3)^3 / (sum r^1.5 e^3)^2, with r how much stronger each joint is now. */
-function lower(kept: Kept, now: Float64Array): number {
-  let own = 0;
+function lower(kept: Kept, inverse: Float64Array): number {
   let weighted = 0;
-  for (const joint of kept.joints) {
-    const before = joint.efforts.reduce((sum, each) => sum + each, 0);
-    const after = jointEffort(joint, kept.strengths, now);
-    own += before * before * before;
-    const stronger = before / Math.max(after, 1e-9);
-    weighted += before * before * before * stronger * Math.sqrt(stronger);
+  for (let j = 0; j < kept.own.length; j++) {
+    const own = kept.own[j] ?? 0;
+    const after = jointEffort(kept, j, inverse);
+    weighted += own * Math.sqrt(own / Math.max(after * after * after, 1e-27));
   }
-  return own ** 3 / Math.max(weighted ** 2, 1e-18);
+  return kept.ownSum ** 3 / Math.max(weighted ** 2, 1e-18);
 }
