@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Activity, Rung } from "./activities/activity.ts";
 import { ACTIVITIES, POSITIONS, TRANSITIONS } from "./catalogue.ts";
+import type { Transition } from "./transitions/transition.ts";
 import { DEMAND_IDS, EQUIPMENT_IDS, PLACE_IDS, POSITION_IDS, PURPOSE_IDS } from "./codes.ts";
 
 /**
@@ -102,6 +103,12 @@ describe("the catalogue", () => {
     expect(ACTIVITIES.map(({ id }) => id).sort()).toEqual(filesIn("./activities/tables/"));
     expect(POSITIONS.map(({ id }): string => id).sort()).toEqual(filesIn("./positions/tables/"));
     expect(TRANSITIONS.map(({ id }) => id).sort()).toEqual(filesIn("./transitions/tables/"));
+  });
+
+  it("is broad: 24 ladders, 70 rungs, a dozen transitions at least", () => {
+    expect(ACTIVITIES.length).toBeGreaterThanOrEqual(24);
+    expect(RUNGS.length).toBeGreaterThanOrEqual(70);
+    expect(TRANSITIONS.length).toBeGreaterThanOrEqual(12);
   });
 
   it("has no empty text, no side of a body, no capital for a side and no word kept off the screen", () => {
@@ -311,17 +318,24 @@ describe("every transition", () => {
     }
   });
 
-  it("leads from each position that has a ladder back to lying", () => {
-    const reached = new Set<string>(["supine"]);
-    for (let grew = true; grew; ) {
-      grew = false;
-      for (const { from, to } of TRANSITIONS) {
-        if (reached.has(to) && !reached.has(from)) {
-          reached.add(from);
+  it("leads from lying to each position that has a ladder, and back", () => {
+    const reach = (way: (transition: Transition) => readonly [string, string]): ReadonlySet<string> => {
+      const reached = new Set<string>(["supine"]);
+      for (let grew = true; grew; ) {
+        grew = false;
+        for (const transition of TRANSITIONS) {
+          const [known, next] = way(transition);
+          if (!reached.has(known) || reached.has(next)) continue;
+          reached.add(next);
           grew = true;
         }
       }
-    }
-    expect([...new Set(ACTIVITIES.map(({ position }) => position))].filter((id) => !reached.has(id))).toEqual([]);
+      return reached;
+    };
+    const there = reach(({ from, to }) => [from, to]);
+    const back = reach(({ from, to }) => [to, from]);
+    const ladders = [...new Set(ACTIVITIES.map(({ position }) => position))];
+    expect(ladders.filter((id) => !there.has(id))).toEqual([]);
+    expect(ladders.filter((id) => !back.has(id))).toEqual([]);
   });
 });
