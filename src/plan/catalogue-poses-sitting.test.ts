@@ -63,7 +63,9 @@ describe.each(BODIES)("prone, table and sitting poses on %s", (_who, body) => {
     // In any direction some carrying point lies further out than the centre of mass.
     for (let degrees = 0; degrees < 360; degrees += 5) {
       const along = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)] as const;
-      const reach = Math.max(...carried.map((at) => (at[0] - pose.centre[0]) * along[0] + (at[1] - pose.centre[1]) * along[1]));
+      const reach = Math.max(
+        ...carried.map((at) => (at[0] - pose.centre[0]) * along[0] + (at[1] - pose.centre[1]) * along[1]),
+      );
       expect(reach).toBeGreaterThan(0);
     }
   });
@@ -72,7 +74,10 @@ describe.each(BODIES)("prone, table and sitting poses on %s", (_who, body) => {
 describe("standing up", () => {
   it.each(BODIES)("has the seat just off in every rung on %s", (_who, body) => {
     for (const rung of sitToStand.rungs) {
-      const pose = closePose(body, { ...rung.pose, contacts: [...rung.pose.contacts, { patch: "buttock.weak", on: "seat", role: "bears" }] });
+      const pose = closePose(body, {
+        ...rung.pose,
+        contacts: [...rung.pose.contacts, { patch: "buttock.weak", on: "seat", role: "bears" }],
+      });
       if (!pose.closed) throw new Error(pose.because);
       const gap = pose.contacts.at(-1)?.points[0]?.gap ?? 0;
       expect(gap, rung.id).toBeGreaterThan(0.012);

@@ -10,7 +10,7 @@ export const shortSittingToForearmsOnTableStanding: Transition = {
   to: "forearms-on-table-standing",
   steps: [
     { whoMoves: "helper", moves: "The high table is set in front against a wall, shoes and belt are checked, pressure is known.", onCount: null, helper: "Sits in front and to the weak side, knee against the weak knee.", helperBeside: "weak", words: null, pose: SHORT_SITTING },
-    { whoMoves: "person", moves: "The seat scoots to the edge, the feet come back and apart.", onCount: null, helper: "Places the weak foot and holds it with the own foot.", helperBeside: "weak", words: "To the edge, feet back" },
+    { whoMoves: "person", moves: "The seat scoots to the edge, the feet come back and apart.", onCount: null, helper: "Places the weak foot and holds it with a foot.", helperBeside: "weak", words: "To the edge, feet back" },
     { whoMoves: "both", moves: "The weak forearm is laid on the table, the strong one beside it.", onCount: null, helper: "Carries the weak arm from below, elbow and wrist together.", helperBeside: "weak", words: "Arms on the table" },
     { whoMoves: "helper", moves: "Up from the stool into stride, before the person moves.", onCount: null, helper: "Behind and to the weak side: belt with the palm up, the other palm behind the pelvis, near knee at the weak knee.", helperBeside: "weak", words: null },
     { whoMoves: "person", moves: "The chest goes ahead over the table and the seat comes off.", onCount: "on three", helper: "The knee blocks the weak knee from the front or the side, the hand behind the pelvis goes ahead and up.", helperBeside: "weak", words: "Nose over, push your feet", pose: PERCH_FOREARMS_ON_TABLE },
