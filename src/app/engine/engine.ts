@@ -86,6 +86,10 @@ export interface PictureRequest extends RungName {
 export interface Picture {
   readonly svg: string;
   readonly text: string;
+  /** Where the seven joints are, in the drawing's own units; for the look. */
+  readonly joints?: readonly { readonly joint: string; readonly x: number; readonly y: number }[];
+  /** Scale and centre of mass of the body alone, in the drawing's own units, so that its centre can ride on the session line. */
+  readonly scale?: { readonly perMetre: number; readonly centreX: number; readonly centreY: number; readonly groundY: number };
 }
 
 /** The computing side of the product, without store or network: the same in the command, the server and the page's worker. */
