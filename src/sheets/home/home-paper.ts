@@ -1,0 +1,155 @@
+import { HOME_WORDS } from "./home-words.ts";
+import type { HomeSheet, HomeStrip } from "./home-sheet.ts";
+import { type Block, PAGE, type Paper, type Run } from "../paper/paper.ts";
+import { sayDate } from "../words/dates.ts";
+
+/** Sizes [CSS pixels]; 22 is 16.5 points, the least on a home sheet. */
+const PLAIN = { title: 44, name: 32, words: 23, count: 25, least: 22, leading: 1.28, picture: 168, shares: [0.27, 0.5, 0.23] } as const;
+const APHASIA = { title: 46, name: 38, words: 26, count: 32, least: 24, leading: 1.5, picture: 250, shares: [0.42, 0.37, 0.21] } as const;
+type Sizes = typeof PLAIN | typeof APHASIA;
+
+const GAP = 18;
+const DAY_BOXES = 12;
+/** Mean width of a letter of the sans, as a part of its size; taken wide, so that an estimate is rather too high. */
+const LETTER = 0.52;
+
+const STRIPES = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 24"><rect x="1" y="1" width="62" height="22" rx="11" fill="#ffffff" stroke="#000000" stroke-width="1.6"/><path d="M8 21L18 3M18 22L30 2M28 22L40 2M38 22L50 2M48 21L57 5" fill="none" stroke="#000000" stroke-width="1.1"/></svg>`;
+
+/**
+ * The home sheet as a paper: first the head, the strips and the calls, overleaf what found no room, the days to tick
+ * and room for words.
+ */
+export function homePaper(sheet: HomeSheet): Paper {
+  const sizes = sheet.form === "plain" ? PLAIN : APHASIA;
+  const head = headBlocks(sheet, sizes);
+  const foot = footBlocks(sheet, sizes);
+  const fits = countFitting(sheet.strips, PAGE.height - 2 * PAGE.margin - estimateAll(head) - estimateAll(foot), sizes);
+  const front = sheet.strips.slice(0, fits).flatMap((strip) => stripBlocks(strip, sizes));
+  const over = sheet.strips.slice(fits).flatMap((strip) => stripBlocks(strip, sizes));
+  return {
+    title: sheet.label === null ? sheet.title : `${sheet.title}, ${sheet.label}`,
+    language: "en",
+    date: sheet.date,
+    pages: [
+      { blocks: [...head, ...front], foot, shrinkTo: sizes.least / sizes.words },
+      { blocks: [...over, ...tickBlocks(sheet, sizes)], foot: [], shrinkTo: sizes.least / sizes.words },
+    ],
+  };
+}
+
+const sans = (text: string): Run => ({ text, font: "sans" });
+const bold = (text: string): Run => ({ text, font: "sansBold" });
+const words = (runs: readonly Run[], size: number, leading: number): Block => ({ kind: "words", runs, size, leading });
+
+function headBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
+  const legend: readonly Block[] =
+    sheet.legend === null
+      ? []
+      : [
+          {
+            kind: "row",
+            gap: GAP,
+            cells: [
+              { share: 0.88, blocks: [words([sans(sheet.legend)], sizes.least, 1.3)], upright: "middle" },
+              { share: 0.12, blocks: [{ kind: "figure", svg: STRIPES, alt: "Stripes", height: 28 }], upright: "middle" },
+            ],
+          },
+        ];
+  return [
+    { kind: "heading", level: 1, text: sheet.title, size: sizes.title, font: "serifBold" },
+    ...legend,
+    ...(sheet.lookFirst === null ? [] : [words([bold(sheet.lookFirst)], sizes.least, 1.3)]),
+    ...(sheet.wait === null ? [] : [words([bold(sheet.wait)], sizes.least, 1.25)]),
+    { kind: "space", height: 6 },
+  ];
+}
+
+function stripBlocks(strip: HomeStrip, sizes: Sizes): readonly Block[] {
+  const numbered = sizes === APHASIA;
+  const sentences = numbered ? strip.sentences.map((sentence, index) => words([bold(`${index + 1} `), sans(sentence)], sizes.words, sizes.leading)) : [words([sans(strip.sentences.join(" "))], sizes.words, sizes.leading)];
+  const text: readonly Block[] = [
+    { kind: "heading", level: 2, text: strip.name, size: sizes.name, font: "serifBold" },
+    ...sentences,
+    ...(strip.helper === null ? [] : [words([bold(strip.helper)], sizes.words, sizes.leading)]),
+    words([{ text: strip.howMany, font: "serifBold" }], sizes.count, 1.3),
+  ];
+  const [picture, middle, stop] = sizes.shares;
+  return [
+    { kind: "rule", weight: 2 },
+    { kind: "space", height: 9 },
+    {
+      kind: "row",
+      gap: GAP,
+      cells: [
+        { share: picture, upright: "middle", blocks: strip.picture === null ? [] : [{ kind: "figure", svg: strip.picture.svg, alt: strip.picture.alt, height: sizes.picture }] },
+        { share: middle, upright: "middle", blocks: text },
+        { share: stop, upright: "middle", blocks: [{ kind: "box", border: "heavy", padding: 9, blocks: [words([bold("Stop if "), sans(`${strip.stopIf}.`)], sizes.least, 1.25)] }] },
+      ],
+    },
+    { kind: "space", height: 9 },
+  ];
+}
+
+function footBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
+  const [lead = "", ...rest] = sheet.notAtHome.split(": ");
+  return [
+    { kind: "rule", weight: 2 },
+    { kind: "space", height: 8 },
+    words([sans(sheet.stopAll)], sizes.least, 1.25),
+    { kind: "space", height: 8 },
+    {
+      kind: "row",
+      gap: GAP,
+      cells: [
+        { share: 0.46, blocks: [{ kind: "box", border: "line", padding: 10, blocks: [words([bold(`${lead}: `), sans(rest.join(": "))], sizes.least, 1.25)] }] },
+        { share: 0.54, blocks: [{ kind: "box", border: "filled", padding: 10, blocks: [words([bold(`${sheet.callLead} ${sheet.call}`)], sizes.least, 1.25)] }] },
+      ],
+    },
+  ];
+}
+
+function tickBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
+  return [
+    { kind: "heading", level: 2, text: HOME_WORDS.ticksTitle, size: sizes.name, font: "serifBold" },
+    words([sans(HOME_WORDS.ticks)], sizes.least, 1.3),
+    ...sheet.strips.flatMap(({ name }): readonly Block[] => [
+      { kind: "space", height: 14 },
+      { kind: "heading", level: 3, text: name, size: sizes.words, font: "serifBold" },
+      { kind: "ticks", boxes: DAY_BOXES, side: 46, label: [], size: sizes.least },
+      { kind: "space", height: 8 },
+    ]),
+    { kind: "space", height: 20 },
+    words([sans(HOME_WORDS.hard)], sizes.least, 1.3),
+    ...[0, 1].flatMap((): readonly Block[] => [{ kind: "space", height: 44 }, { kind: "rule", weight: 1 }]),
+    { kind: "space", height: 26 },
+    words([sans(HOME_WORDS.phone)], sizes.least, 1.3),
+    { kind: "space", height: 18 },
+    { kind: "rule", weight: 1 },
+    ...(sheet.date === null ? [] : [{ kind: "space", height: 10 } as const, words([sans(`Sheet of ${sayDate(sheet.date)}`)], sizes.least, 1.3)]),
+  ];
+}
+
+/** How many strips the front takes, one at least. */
+function countFitting(strips: readonly HomeStrip[], room: number, sizes: Sizes): number {
+  let used = 0;
+  for (const [index, strip] of strips.entries()) {
+    used += estimateAll(stripBlocks(strip, sizes));
+    if (used > room && index > 0) return index;
+  }
+  return strips.length;
+}
+
+function estimateAll(blocks: readonly Block[], width: number = PAGE.width - 2 * PAGE.margin): number {
+  return blocks.reduce((sum, block) => sum + estimate(block, width), 0);
+}
+
+function estimate(block: Block, width: number): number {
+  const linesOf = (text: string, size: number): number => Math.ceil((text.length * size * LETTER) / width);
+  if (block.kind === "space" || block.kind === "figure") return block.height;
+  if (block.kind === "rule") return block.weight;
+  if (block.kind === "heading") return linesOf(block.text, block.size) * block.size * 1.16;
+  if (block.kind === "words") return linesOf(block.runs.map(({ text }) => text).join(""), block.size) * block.size * block.leading;
+  if (block.kind === "row") return Math.max(...block.cells.map(({ share, blocks }) => estimateAll(blocks, share * (width - GAP * (block.cells.length - 1)))));
+  if (block.kind === "box") return estimateAll(block.blocks, width - 2 * block.padding - 10) + 2 * block.padding;
+  return 0;
+}
