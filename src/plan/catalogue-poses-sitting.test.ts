@@ -29,6 +29,8 @@ const ACTIVITIES: readonly Activity[] = [
 const BODIES = [
   ["a woman of 1.63 m and 68 kg", buildBody({ sex: "female", height: 1.63, mass: 68 }, 1)],
   ["a man of 1.77 m and 84 kg", buildBody({ sex: "male", height: 1.77, mass: 84 }, -1)],
+  ["a short and heavy woman", buildBody({ sex: "female", height: 1.5, mass: 90 }, -1)],
+  ["a tall and slight man", buildBody({ sex: "male", height: 1.92, mass: 68 }, 1)],
 ] as const;
 
 const POSES: readonly (readonly [string, PoseSpecification])[] = [
@@ -72,7 +74,7 @@ describe.each(BODIES)("prone, table and sitting poses on %s", (_who, body) => {
 });
 
 describe("standing up", () => {
-  it.each(BODIES)("has the seat just off in every rung on %s", (_who, body) => {
+  it.each(BODIES)("is off the seat by no more than a hand in every rung on %s", (_who, body) => {
     for (const rung of sitToStand.rungs) {
       const pose = closePose(body, {
         ...rung.pose,
@@ -80,8 +82,8 @@ describe("standing up", () => {
       });
       if (!pose.closed) throw new Error(pose.because);
       const gap = pose.contacts.at(-1)?.points[0]?.gap ?? 0;
-      expect(gap, rung.id).toBeGreaterThan(0.012);
-      expect(gap, rung.id).toBeLessThan(0.075);
+      expect(gap, rung.id).toBeGreaterThan(0.003);
+      expect(gap, rung.id).toBeLessThan(0.1);
     }
   });
 });

@@ -182,7 +182,7 @@ export const shortSittingReach: Activity = {
       helpersNeeded: 1,
       substitutes: [{ activity: "table-forearms-standing-lean", rung: "over-weak-leg" }],
       notAtHome: null,
-      home: { sentences: "Sit with both feet flat. Reach ahead past your {weak} foot and press that foot down.", stopIf: "your {weak} foot slips" },
+      home: { sentences: "Sit with both feet flat and a helper in front of you. Reach ahead past your {weak} foot and press that foot down.", stopIf: "your {weak} foot slips" },
       stopSigns: STOP_SIGNS,
       sources: ["common-practice", "dean-shepherd-1997"],
     },

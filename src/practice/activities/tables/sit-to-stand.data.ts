@@ -223,7 +223,7 @@ export const sitToStand: Activity = {
       helpersNeeded: 1,
       substitutes: [{ activity: "table-forearms-standing-lean", rung: "over-weak-leg" }, { activity: "bridge", rung: "strong-heel-light" }],
       notAtHome: null,
-      home: { sentences: "Sit at the edge of a firm chair with both feet back. Bow, stand up, and sit down while you count to four.", stopIf: "you drop into the chair" },
+      home: { sentences: "Sit at the edge of a firm chair, both feet back, a helper near you. Bow, stand up, and sit down while you count to four.", stopIf: "you drop into the chair" },
       stopSigns: STOP_SIGNS,
       sources: ["common-practice", "barreca-2004", "de-sousa-2019"],
     },
