@@ -29,8 +29,8 @@ export const rollToWeakSide: Activity = {
       workingSide: "strong",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "shoulder", awayCm: 48 },
-        place: "Kneeling on the weak side, where the person will arrive.",
+        at: { beside: "weak", nearTo: "hip", awayCm: 36 },
+        place: "Kneeling on the weak side below the outstretched arm, where the person will arrive.",
         hands: [
           { site: "shoulderBack.weak", does: "steadies", words: "One hand cups the weak shoulder blade and keeps it forward." },
           { site: "pelvisBack.strong", does: "lifts", words: "The other draws the strong side of the pelvis over." },
@@ -70,8 +70,8 @@ export const rollToWeakSide: Activity = {
       workingSide: "strong",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "chest", awayCm: 52 },
-        place: "Kneeling on the weak side, one hand held out as the target.",
+        at: { beside: "weak", nearTo: "hip", awayCm: 40 },
+        place: "Kneeling on the weak side below the arm, one hand held out as the target.",
         hands: [
           { site: "shoulderBack.weak", does: "steadies", words: "One hand keeps the blade of the weak shoulder forward." },
           { site: "pelvisBack.strong", does: "ready", words: "The other leaves the target for the pelvis if it sticks." },
@@ -152,8 +152,8 @@ export const rollToWeakSide: Activity = {
       workingSide: "both",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "chest", awayCm: 50 },
-        place: "Kneeling on the weak side, shoulders over the person's ribs.",
+        at: { beside: "weak", nearTo: "hip", awayCm: 42 },
+        place: "Kneeling on the weak side below the arm, leaning over the person's ribs.",
         hands: [
           { site: "shoulderBack.weak", does: "ready", words: "One hand close to the weak blade." },
           { site: "ribSide.strong", does: "ready", words: "One beside the upper ribs, to slow the way back." },

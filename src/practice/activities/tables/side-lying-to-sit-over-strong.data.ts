@@ -109,14 +109,14 @@ export const sideLyingToSitOverStrong: Activity = {
       limbFree: null,
       workingSide: "strong",
       helper: {
-        pose: "halfKneeling",
-        at: { beside: "front", nearTo: "knee", awayCm: 55 },
-        place: "Half kneeling in front toward the weak side, the person's face in view.",
+        pose: "strideStanding",
+        at: { beside: "front", nearTo: "hip", awayCm: 50 },
+        place: "Standing in a low stride in front, toward the weak side, the face in view.",
         hands: [
           { site: "shoulderFront.weak", does: "cues", words: "A flat touch on the front of the weak shoulder." },
           { site: "pelvisSide.weak", does: "ready", words: "The other hand near the weak side of the pelvis." },
         ],
-        knee: "The raised knee guards the weak knee.",
+        knee: "The front knee guards the weak knee.",
         mayHelpAt: ["shoulderBack.weak", "middleBack", "ribSide.weak"],
       },
       words: "Straight arm. Walk your hand in.",
