@@ -27,7 +27,7 @@ export const weakArmForwardSideLying: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "behind", nearTo: "chest", awayCm: 12 },
+        at: { beside: "behind", nearTo: "chest", awayCm: 15 },
         place: "Kneeling behind the shoulder blades, leaning over far enough to see the face.",
         hands: [
           { site: "shoulderBack.weak", does: "lifts", words: "One hand under the weak blade slides it forward and out." },
@@ -69,7 +69,7 @@ export const weakArmForwardSideLying: Activity = {
       workingSide: "both",
       helper: {
         pose: "kneeling",
-        at: { beside: "behind", nearTo: "chest", awayCm: 12 },
+        at: { beside: "behind", nearTo: "chest", awayCm: 15 },
         place: "Kneeling behind the ribs; the target stands on a stool in front.",
         hands: [
           { site: "shoulderBack.weak", does: "steadies", words: "One hand stays on the weak blade." },
@@ -110,7 +110,7 @@ export const weakArmForwardSideLying: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "behind", nearTo: "chest", awayCm: 12 },
+        at: { beside: "behind", nearTo: "chest", awayCm: 15 },
         place: "Kneeling behind the chest, with a mark lying in front of the weak hand.",
         hands: [
           { site: "shoulderBack.weak", does: "cues", words: "Fingertips on the inner edge of the weak blade draw it outward." },
