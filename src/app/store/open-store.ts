@@ -1,5 +1,5 @@
-import { accessSync, constants, mkdirSync } from "node:fs";
-import { join } from "node:path";
+import { accessSync, constants, mkdirSync, statSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect } from "kysely";
 import { migrate, readFormat, STORE_FORMAT } from "./migrations.ts";
@@ -33,7 +33,7 @@ export interface StoreOptions {
 export async function openStore(folder: string, options: StoreOptions): Promise<OpenedStore> {
   let database: Database.Database | null = null;
   try {
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    makeFolder(resolve(folder));
     accessSync(folder, constants.W_OK | constants.X_OK);
     database = new Database(join(folder, STORE_FILE), { timeout: WAIT });
     const refused = refuseOldSqlite(sqliteVersion(database)) ?? prepare(database, folder, options);
@@ -51,6 +51,15 @@ export async function openStore(folder: string, options: StoreOptions): Promise<
     if (because === null) throw error;
     return giveUp(database, because);
   }
+}
+
+/** Makes a folder and what is missing above it, one by one: where none can be made it ends with the reason. */
+function makeFolder(folder: string): void {
+  const there = statSync(folder, { throwIfNoEntry: false });
+  if (there?.isDirectory() === true) return;
+  const above = dirname(folder);
+  if (above !== folder) makeFolder(above);
+  mkdirSync(folder, { mode: 0o700 });
 }
 
 function giveUp(database: Database.Database | null, because: string): OpenedStore {

@@ -144,6 +144,11 @@ describe("a store that cannot be used", () => {
     expect(await second.listPeople()).toHaveLength(1);
   });
 
+  it("makes the folders above it", async () => {
+    const store = await opened({}, join(folder, "a", "b"));
+    expect(await store.listPeople()).toEqual([]);
+  });
+
   it("says that the folder is none", async () => {
     const file = join(folder, "a-file");
     writeFileSync(file, "x");
