@@ -8,13 +8,17 @@ import { traceLines } from "./picture/lines.ts";
 import { traceTones } from "./picture/regions.ts";
 import { straightEdges } from "./picture/straight.ts";
 import { ink as style, type Theme } from "./picture/theme.ts";
-import { type FaceStroke } from "./skin/head.ts";
+import type { FaceStroke } from "./skin/head.ts";
 import { type SurfaceKind, TONES, type Tone } from "./skin/kinds.ts";
 import type { Thing, Tube } from "./props/solid.ts";
 
 /** Everything solid in the picture. */
 export interface Scene {
-  readonly people: readonly { readonly solid: Omit<Solid, "kindOffset">; readonly kinds: readonly (SurfaceKind | null)[]; readonly face: readonly FacePlace[] }[];
+  readonly people: readonly {
+    readonly solid: Omit<Solid, "kindOffset">;
+    readonly kinds: readonly (SurfaceKind | null)[];
+    readonly face: readonly FacePlace[];
+  }[];
   readonly things: readonly Thing[];
   /** The mat's outline seen from above, or what stands for the floor. */
   readonly ground: readonly Vector[];
@@ -38,11 +42,26 @@ export interface BodyLayer {
   readonly frame: Frame;
 }
 
-const THING_KINDS: readonly SurfaceKind[] = (["top", "front", "bar"] as const).map((tone) => ({ owner: "thing", part: tone, side: null, tone, hatched: false, quiet: 1, hand: false }));
+const THING_KINDS: readonly SurfaceKind[] = (["top", "front", "bar"] as const).map((tone) => ({
+  owner: "thing",
+  part: tone,
+  side: null,
+  tone,
+  hatched: false,
+  quiet: 1,
+  hand: false,
+}));
 const THING_TONES: readonly Tone[] = ["top", "front", "bar"];
 
 /** Paints the scene and traces it. */
-export function drawBodyLayer(scene: Scene, frame: Frame, theme: Theme, mirrored: boolean, density = 1.5, hatchAngle = Math.PI / 4): BodyLayer {
+export function drawBodyLayer(
+  scene: Scene,
+  frame: Frame,
+  theme: Theme,
+  mirrored: boolean,
+  density = 1.5,
+  hatchAngle = Math.PI / 4,
+): BodyLayer {
   const kinds: (SurfaceKind | null)[] = [null, ...THING_KINDS];
   const solids: Solid[] = scene.things.map((thing) => ({ ...thing.solid, kindOffset: 0 }));
   for (const person of scene.people) {
@@ -55,16 +74,35 @@ export function drawBodyLayer(scene: Scene, frame: Frame, theme: Theme, mirrored
   const areas = traceTones(buffer, kinds, TONES, pen);
   const area = (tone: Tone): string => {
     const d = areas.get(tone);
-    return d === undefined ? "" : `<path fill-rule="evenodd" ${style(theme, { fill: tone, stroke: tone, width: 0.7 })} d="${d}"/>`;
+    return d === undefined
+      ? ""
+      : `<path fill-rule="evenodd" ${style(theme, { fill: tone, stroke: tone, width: 0.7 })} d="${d}"/>`;
   };
   const lines = traceLines(buffer, kinds, camera.zoom, pen);
-  const path = (d: string, width: number, stroke: "line" | "hatch" = "line"): string => (d === "" ? "" : `<path ${style(theme, { stroke, width })} d="${d}"/>`);
-  const ground = scene.ground.length < 3 ? "" : `<path ${style(theme, { fill: "mat", stroke: "matEdge", width: 0.8 })} d="${pen.polyline(scene.ground.map((at) => project(camera, at)).map(([x, y]) => [x, y] as const), true)}"/>`;
+  const path = (d: string, width: number, stroke: "line" | "hatch" = "line"): string =>
+    d === "" ? "" : `<path ${style(theme, { stroke, width })} d="${d}"/>`;
+  const ground =
+    scene.ground.length < 3
+      ? ""
+      : `<path ${style(theme, { fill: "mat", stroke: "matEdge", width: 0.8 })} d="${pen.polyline(
+          scene.ground.map((at) => project(camera, at)).map(([x, y]) => [x, y] as const),
+          true,
+        )}"/>`;
   const things =
     THING_TONES.map(area).join("") +
-    path(straightEdges(buffer, camera, scene.things.flatMap((thing) => [...thing.edges, ...tubeEdges(thing.tubes, camera.forward)]), pen, 25), 1.1);
+    path(
+      straightEdges(
+        buffer,
+        camera,
+        scene.things.flatMap((thing) => [...thing.edges, ...tubeEdges(thing.tubes, camera.forward)]),
+        pen,
+      ),
+      1.1,
+    );
   const people =
-    TONES.filter((tone) => !THING_TONES.includes(tone)).map(area).join("") +
+    TONES.filter((tone) => !THING_TONES.includes(tone))
+      .map(area)
+      .join("") +
     path(traceHatch(buffer, kinds, mirrored ? hatchAngle : hatchAngle, pen), 0.6, "hatch") +
     path(lines.hem, 0.7) +
     path(lines.fold, 1.1) +

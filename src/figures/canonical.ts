@@ -22,7 +22,11 @@ const across = (r: Rotation): Rotation => [r[0], -r[1], r[2], -r[3], r[4], -r[5]
 export function canonicalConfiguration(body: Body, configuration: Configuration): Configuration {
   if (body.weakAt === 1) return configuration;
   const at = configuration.rootPosition;
-  return { rootPosition: [at[0], -at[1], at[2]], rootRotation: across(configuration.rootRotation), angles: configuration.angles };
+  return {
+    rootPosition: [at[0], -at[1], at[2]],
+    rootRotation: across(configuration.rootRotation),
+    angles: configuration.angles,
+  };
 }
 
 /** A point or direction of the room in the mirror. */

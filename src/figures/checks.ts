@@ -13,7 +13,7 @@ import type { Skin } from "./skin/build.ts";
 export interface FigureChecks {
   /** Distance of each of the helper's touching palms from the skin [m], negative where it sinks in. */
   readonly palmGaps: readonly number[];
-  /** Share of each of the helper's hands that can be seen. */
+  /** Share of each of the helper's hands, at its site, that can be seen. */
   readonly siteVisible: readonly number[];
   /** For every contact that shapes the pose: how far the drawn skin stays above what it rests on [m]. */
   readonly contactGaps: readonly { readonly patch: PatchId; readonly gap: number }[];
@@ -24,7 +24,13 @@ export interface FigureChecks {
 const AROUND = 0.06;
 
 /** Gap between the drawn skin and the surface, at each contact with a level surface. */
-export function contactGapsOf(body: Body, frames: Frames, pose: PoseSpecification | null, points: Float64Array, placed: PlacedThings): { patch: PatchId; gap: number }[] {
+export function contactGapsOf(
+  body: Body,
+  frames: Frames,
+  pose: PoseSpecification | null,
+  points: Float64Array,
+  placed: PlacedThings,
+): { patch: PatchId; gap: number }[] {
   const gaps: { patch: PatchId; gap: number }[] = [];
   for (const contact of pose?.contacts ?? []) {
     if (contact.role === "bears" || typeof contact.on !== "string") continue;
@@ -37,7 +43,8 @@ export function contactGapsOf(body: Body, frames: Frames, pose: PoseSpecificatio
       const at = pointInRoom(body, frames, patch.segment, ball.centre);
       let least = Number.MAX_VALUE;
       for (let i = 0; i < points.length; i += 3) {
-        if (Math.hypot((points[i] ?? 0) - at[0], (points[i + 1] ?? 0) - at[1]) < AROUND) least = Math.min(least, Math.abs((points[i + 2] ?? 0) - top));
+        if (Math.hypot((points[i] ?? 0) - at[0], (points[i + 1] ?? 0) - at[1]) < AROUND)
+          least = Math.min(least, Math.abs((points[i + 2] ?? 0) - top));
       }
       worst = Math.max(worst, least);
     }
@@ -46,10 +53,18 @@ export function contactGapsOf(body: Body, frames: Frames, pose: PoseSpecificatio
   return gaps;
 }
 
-/** Share of a hand's surface turned to the eye that nothing hides. */
-export function handVisibility(buffer: DepthBuffer, camera: Camera, skin: Skin, points: Float64Array, side: "weak" | "strong"): number {
+/** Share of a hand's surface turned to the eye that nothing hides; fingers that go round a limb are meant to be hidden and do not count. */
+export function handVisibility(
+  buffer: DepthBuffer,
+  camera: Camera,
+  skin: Skin,
+  points: Float64Array,
+  side: "weak" | "strong",
+): number {
   const corner = (i: number): Vector => [points[3 * i] ?? 0, points[3 * i + 1] ?? 0, points[3 * i + 2] ?? 0];
-  const own = skin.kinds.map((kind) => kind !== null && kind.hand && kind.side === side);
+  const own = skin.kinds.map(
+    (kind) => kind !== null && (kind.part === "hand" || kind.part === "thumb") && kind.side === side,
+  );
   let all = 0;
   let shown = 0;
   for (let t = 0; t < skin.triangleKinds.length; t++) {
@@ -59,7 +74,11 @@ export function handVisibility(buffer: DepthBuffer, camera: Camera, skin: Skin, 
     const c = corner(skin.triangles[3 * t + 2] ?? 0);
     const area = -dot(cross(subtract(b, a), subtract(c, a)), camera.forward);
     if (area <= 0) continue;
-    const [x, y, depth] = project(camera, [(a[0] + b[0] + c[0]) / 3, (a[1] + b[1] + c[1]) / 3, (a[2] + b[2] + c[2]) / 3]);
+    const [x, y, depth] = project(camera, [
+      (a[0] + b[0] + c[0]) / 3,
+      (a[1] + b[1] + c[1]) / 3,
+      (a[2] + b[2] + c[2]) / 3,
+    ]);
     const column = Math.floor(x * buffer.density);
     const row = Math.floor(y * buffer.density);
     all += area;
@@ -70,4 +89,5 @@ export function handVisibility(buffer: DepthBuffer, camera: Camera, skin: Skin, 
   return all === 0 ? 0 : shown / all;
 }
 
-export const palmGapsOf = (helper: PosedHelper | null): number[] => (helper === null ? [] : helper.palms.filter((palm) => !palm.ready).map((palm) => palm.signedGap));
+export const palmGapsOf = (helper: PosedHelper | null): number[] =>
+  helper === null ? [] : helper.palms.filter((palm) => !palm.ready).map((palm) => palm.signedGap);

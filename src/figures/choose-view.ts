@@ -5,11 +5,21 @@ import { aimCamera, boundsOf, fitCamera, type Frame, type View } from "./picture
 import { extentOf, type PreparedScene } from "./scene.ts";
 
 /** Aims and fits the picture to the scene, or to a small ball of it. */
-export function frameFor(prepared: PreparedScene, view: View, size: { readonly width: number; readonly height?: number; readonly zoom?: number }, close?: { readonly at: Vector; readonly radius: number }): Frame {
+export function frameFor(
+  prepared: PreparedScene,
+  view: View,
+  size: { readonly width: number; readonly height?: number; readonly zoom?: number },
+  close?: { readonly at: Vector; readonly radius: number },
+): Frame {
   if (close !== undefined) {
     const camera = aimCamera(view, 1, close.at);
     const r = close.radius;
-    return fitCamera(camera, { fromX: -r, toX: r, fromY: -r, toY: r }, { width: size.width, height: size.height ?? size.width }, 0);
+    return fitCamera(
+      camera,
+      { fromX: -r, toX: r, fromY: -r, toY: r },
+      { width: size.width, height: size.height ?? size.width },
+      0,
+    );
   }
   const { least, most } = extentOf(prepared.clouds);
   const aim: Vector = [(least[0] + most[0]) / 2, (least[1] + most[1]) / 2, (least[2] + most[2]) / 2];
@@ -18,7 +28,7 @@ export function frameFor(prepared: PreparedScene, view: View, size: { readonly w
 }
 
 const TURNS = [0, 14, -14, 28, -28, 44, -44, 60, -60, 78, -78, 98, -98, 120, -120, 142, -142] as const;
-const RAISES = [0, 13] as const;
+const RAISES = [0, 13, 26] as const;
 /** A hand should be seen at least this much. */
 export const WANTED_VISIBLE = 0.62;
 const ROUGH = { width: 96, density: 1 } as const;
@@ -40,11 +50,16 @@ export function chooseView(prepared: PreparedScene, usual: View, only?: number):
     for (const turn of TURNS) {
       const view: View = { azimuthDeg: usual.azimuthDeg + turn, elevationDeg: usual.elevationDeg + raise };
       const frame = frameFor(prepared, view, { width: ROUGH.width });
-      const solids: Solid[] = prepared.scene.people.map((each, k) => ({ ...each.solid, kindOffset: k === 0 ? 0 : 128 }));
+      const solids: Solid[] = prepared.scene.people.map((each, k) => ({
+        ...each.solid,
+        kindOffset: k === 0 ? 0 : 128,
+      }));
       solids.push(...prepared.scene.things.map((thing) => ({ ...thing.solid, kindOffset: 250 })));
       const buffer = paint(frame.camera, frame.width, frame.height, ROUGH.density, solids);
       const alone = paint(frame.camera, frame.width, frame.height, ROUGH.density, solids.slice(0, 1));
-      const hands = helper.palms.map((palm) => handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand));
+      const hands = helper.palms.map((palm) =>
+        handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand),
+      );
       let all = 0;
       let shown = 0;
       let weak = 0;
@@ -62,8 +77,10 @@ export function chooseView(prepared: PreparedScene, usual: View, only?: number):
         if (person.skin.kinds[kind]?.hatched === true) weak++;
       }
       const seen = all === 0 ? 0 : shown / all;
-      const handScore = hands.reduce((sum, hand) => sum + Math.min(1, hand / (WANTED_VISIBLE + 0.06)), 0) / Math.max(1, hands.length);
+      const handScore =
+        hands.reduce((sum, hand) => sum + Math.min(1, hand / (WANTED_VISIBLE + 0.06)), 0) / Math.max(1, hands.length);
       const leastHand = Math.min(1, ...hands.map((hand) => hand / WANTED_VISIBLE));
+      const mostHand = Math.min(1, Math.max(0, ...hands) / WANTED_VISIBLE);
       if (only !== undefined) {
         const alone = hands[only] ?? 0;
         const value = Math.min(alone, 0.85) * 10 - 0.008 * Math.abs(turn) - 0.012 * raise;
@@ -75,8 +92,9 @@ export function chooseView(prepared: PreparedScene, usual: View, only?: number):
       }
       const towardEye = -(facing[0] * frame.camera.forward[0] + facing[1] * frame.camera.forward[1]);
       const score =
-        2 * handScore +
-        1.6 * leastHand +
+        2.4 * handScore +
+        1.8 * leastHand +
+        1.2 * mostHand +
         3.4 * Math.min(seen, 0.92) +
         1.3 * Math.min(1, headShown / Math.max(1, 0.8 * head)) +
         0.9 * Math.min(1, weak / Math.max(1, 0.2 * all)) +

@@ -8,7 +8,7 @@ import { contactGapsOf, type FigureChecks, handVisibility, palmGapsOf } from "./
 import type { HelperDrawing } from "./helper/drawing.ts";
 import type { Marks } from "./marks/marks.ts";
 import { drawMarks, type MarksLayer } from "./marks/draw-marks.ts";
-import type { View } from "./picture/camera.ts";
+import { project, type View } from "./picture/camera.ts";
 import { Ink } from "./picture/ink.ts";
 import type { Theme } from "./picture/theme.ts";
 import { type PreparedScene, prepareScene } from "./scene.ts";
@@ -61,16 +61,41 @@ export function drawFigure(input: FigureInput): Figure {
   const closeUp = input.closeUp === undefined ? undefined : prepared.helper?.palms[input.closeUp];
   const usual = input.view ?? usualView(body, frames, input.specification ?? null, input.helper !== undefined);
   const view = input.view ?? chooseView(prepared, usual, input.closeUp);
-  const frame = closeUp === undefined ? frameFor(prepared, view, input.size) : frameFor(prepared, view, input.size, { at: closeUp.site.at, radius: CLOSE_UP_RADIUS });
-  const ghost = input.start === undefined ? null : ghostOf(prepared, canonicalConfiguration(input.body, input.start.configuration), input.start.moves, frame, mirrored, input.theme);
+  const frame =
+    closeUp === undefined
+      ? frameFor(prepared, view, input.size)
+      : frameFor(prepared, view, input.size, { at: closeUp.site.at, radius: CLOSE_UP_RADIUS });
+  const ghost =
+    input.start === undefined
+      ? null
+      : ghostOf(
+          prepared,
+          canonicalConfiguration(input.body, input.start.configuration),
+          input.start.moves,
+          frame,
+          mirrored,
+          input.theme,
+        );
   const bodyLayer = drawBodyLayer(prepared.scene, frame, input.theme, mirrored, input.density ?? 1.5);
   const withGhost = ghost === null ? bodyLayer : { ...bodyLayer, ground: bodyLayer.ground + ghost };
   const start = input.start;
+  const arrow =
+    start === undefined
+      ? null
+      : movedEnd(prepared, canonicalConfiguration(input.body, start.configuration), start.moves);
   const marks: Marks = {
-    ...(start === undefined ? {} : { arrow: movedEnd(prepared, canonicalConfiguration(input.body, start.configuration), start.moves) }),
+    ...(arrow === null || hiddenAt(bodyLayer, arrow.to) ? {} : { arrow }),
     ...canonicalMarks(input.body.weakAt, input.marks ?? {}),
   };
-  const marksLayer = drawMarks(body, frames, frame, marks, new Ink(withGhost.width, mirrored), input.theme, prepared.placed.matTop);
+  const marksLayer = drawMarks(
+    body,
+    frames,
+    frame,
+    marks,
+    new Ink(withGhost.width, mirrored),
+    input.theme,
+    prepared.placed.matTop,
+  );
   const helper = prepared.helper;
   const helperPerson = prepared.people[1];
   return {
@@ -81,11 +106,33 @@ export function drawFigure(input: FigureInput): Figure {
     prepared,
     checks: {
       palmGaps: palmGapsOf(helper),
-      siteVisible: helper === null || helperPerson === undefined ? [] : helper.palms.map((palm) => handVisibility(bodyLayer.buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand)),
-      contactGaps: contactGapsOf(body, frames, input.specification ?? null, prepared.people[0]?.points ?? new Float64Array(0), prepared.placed),
+      siteVisible:
+        helper === null || helperPerson === undefined
+          ? []
+          : helper.palms.map((palm) =>
+              handVisibility(bodyLayer.buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand),
+            ),
+      contactGaps: contactGapsOf(
+        body,
+        frames,
+        input.specification ?? null,
+        prepared.people[0]?.points ?? new Float64Array(0),
+        prepared.placed,
+      ),
       overlap: helper?.reach.overlap ?? 0,
     },
   };
+}
+
+/** Whether the helper or a thing hides a point of the person by more than a limb's thickness. */
+function hiddenAt(layer: BodyLayer, at: Vector): boolean {
+  const { buffer, kinds } = layer;
+  const [x, y, depth] = project(layer.frame.camera, at);
+  const column = Math.floor(x * buffer.density);
+  const row = Math.floor(y * buffer.density);
+  if (column < 0 || row < 0 || column >= buffer.columns || row >= buffer.rows) return true;
+  const sample = row * buffer.columns + column;
+  return kinds[buffer.kinds[sample] ?? 0]?.owner !== "person" && (buffer.depth[sample] ?? 0) < depth * 1000 - 60;
 }
 
 /** Draws other marks on a body that stays as it is. */
@@ -94,7 +141,15 @@ export function redrawMarks(figure: Figure, input: FigureInput, marks: Marks): s
   const { prepared, bodyLayer } = figure;
   return joinLayers(
     bodyLayer,
-    drawMarks(prepared.body, prepared.frames, bodyLayer.frame, canonicalMarks(input.body.weakAt, marks), new Ink(bodyLayer.width, mirrored), input.theme, prepared.placed.matTop),
+    drawMarks(
+      prepared.body,
+      prepared.frames,
+      bodyLayer.frame,
+      canonicalMarks(input.body.weakAt, marks),
+      new Ink(bodyLayer.width, mirrored),
+      input.theme,
+      prepared.placed.matTop,
+    ),
   );
 }
 
@@ -112,6 +167,8 @@ function canonicalMarks(weakAt: 1 | -1, marks: Marks): Marks {
     ...(marks.outline === undefined ? {} : { outline: { ...marks.outline, points: marks.outline.points.map(turned) } }),
     ...(marks.centre === undefined ? {} : { centre: turned(marks.centre) }),
     ...(marks.arrow === undefined ? {} : { arrow: { from: turned(marks.arrow.from), to: turned(marks.arrow.to) } }),
-    ...(marks.help === undefined ? {} : { help: marks.help.map((push) => ({ at: turned(push.at), direction: turned(push.direction) })) }),
+    ...(marks.help === undefined
+      ? {}
+      : { help: marks.help.map((push) => ({ at: turned(push.at), direction: turned(push.direction) })) }),
   };
 }

@@ -38,10 +38,15 @@ export function drawFromAbove(input: AboveInput): AboveFigure {
   const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);
   const turned = (v: Vector): Vector => canonicalVector(input.body.weakAt, v);
   const person = prepared.people[0]?.points ?? new Float64Array(0);
-  const helperPoints = prepared.helper === null ? [] : helperMarks(prepared.helper, prepared, input.helper?.pose ?? "standing");
+  const helperPoints =
+    prepared.helper === null ? [] : helperMarks(prepared.helper, prepared, input.helper?.pose ?? "standing");
   const wayOut = input.wayOut === undefined ? null : { from: turned(input.wayOut.from), to: turned(input.wayOut.to) };
-  const extra = Float64Array.from([...helperPoints.map((each) => each.at), ...(wayOut === null ? [] : [wayOut.from, wayOut.to])].flat());
-  const wide = Float64Array.from([...helperPoints.flatMap((each) => [add(each.at, [0.12, 0.12, 0]), add(each.at, [-0.12, -0.12, 0])])].flat());
+  const extra = Float64Array.from(
+    [...helperPoints.map((each) => each.at), ...(wayOut === null ? [] : [wayOut.from, wayOut.to])].flat(),
+  );
+  const wide = Float64Array.from(
+    [...helperPoints.flatMap((each) => [add(each.at, [0.12, 0.12, 0]), add(each.at, [-0.12, -0.12, 0])])].flat(),
+  );
   const clouds = [person, ...prepared.placed.things.map((thing) => thing.solid.points), extra, wide];
   const { least, most } = extentOf(clouds);
   const camera = aimCamera(STRAIGHT_DOWN, 1, scale(add(least, most), 0.5));
@@ -52,8 +57,10 @@ export function drawFromAbove(input: AboveInput): AboveFigure {
   const marks = input.marks ?? {};
   const ground = prepared.placed.matTop;
   let over = "";
-  for (const disc of marks.discs ?? []) over += drawDisc(frame, turned(disc.at), discRadius(disc.share), pen, input.theme);
-  if (marks.outline !== undefined) over += drawOutline(frame, marks.outline.points.map(turned), marks.outline.short, pen, input.theme);
+  for (const disc of marks.discs ?? [])
+    over += drawDisc(frame, turned(disc.at), discRadius(disc.share), pen, input.theme);
+  if (marks.outline !== undefined)
+    over += drawOutline(frame, marks.outline.points.map(turned), marks.outline.short, pen, input.theme);
   if (marks.centre !== undefined) {
     const at = turned(marks.centre);
     over += drawDot(frame, [at[0], at[1], ground], pen, input.theme, 3.4);
@@ -71,7 +78,8 @@ export function drawFromAbove(input: AboveInput): AboveFigure {
   }
   for (const mark of helperPoints) {
     over += drawHelperMark(frame, mark, pen, input.theme);
-    if (mark.shape !== "chevron") note(mark.shape === "hand" ? "hands" : mark.shape === "knee" ? "knees" : "feet", mark.at);
+    if (mark.shape !== "chevron")
+      note(mark.shape === "hand" ? "hands" : mark.shape === "knee" ? "knees" : "feet", mark.at);
   }
   const words = drawWords(places, input.words ?? {}, frame, input.theme);
   return {
@@ -108,7 +116,11 @@ function helperMarks(helper: PosedHelper, prepared: PreparedScene, stance: keyof
   for (const palm of helper.palms) {
     const wrist = pointInRoom(body, frames, `hand.${palm.hand}`, [0, 0, 0]);
     const tip = pointInRoom(body, frames, `hand.${palm.hand}`, [0, 0, -0.12]);
-    marks.push({ shape: "hand", at: palm.site.at, toward: unit(subtract([tip[0], tip[1], 0], [wrist[0], wrist[1], 0])) });
+    marks.push({
+      shape: "hand",
+      at: palm.site.at,
+      toward: unit(subtract([tip[0], tip[1], 0], [wrist[0], wrist[1], 0])),
+    });
   }
   const chest = ahead(body.segmentIndex.pelvis, [1, 0, 0]);
   const hips = reach.configuration.rootPosition;
@@ -123,17 +135,45 @@ function drawHelperMark(frame: Frame, mark: HelperMark, pen: Ink, theme: Theme):
   const ux = (tx - x) / length;
   const uy = (ty - y) / length;
   const unitSize = Math.max(40, frame.camera.zoom);
-  const at = (along: number, aside: number): readonly [number, number] => [x + (ux * along - uy * aside) * unitSize, y + (uy * along + ux * aside) * unitSize];
+  const at = (along: number, aside: number): readonly [number, number] => [
+    x + (ux * along - uy * aside) * unitSize,
+    y + (uy * along + ux * aside) * unitSize,
+  ];
   const paint = style(theme, { fill: "press", stroke: "halo", width: 1.3 });
-  if (mark.shape === "knee") return `<circle ${paint} cx="${pen.across(x)}" cy="${pen.down(y)}" r="${(0.062 * unitSize).toFixed(1)}"/>`;
+  if (mark.shape === "knee")
+    return `<circle ${paint} cx="${pen.across(x)}" cy="${pen.down(y)}" r="${(0.062 * unitSize).toFixed(1)}"/>`;
   if (mark.shape === "chevron") {
     const d = pen.polyline([at(-0.05, -0.1), at(0.04, 0), at(-0.05, 0.1)], false);
     return `<path ${style(theme, { stroke: "halo", width: 5.5 })} stroke-linecap="round" stroke-linejoin="round" d="${d}"/><path ${style(theme, { stroke: "press", width: 3 })} stroke-linecap="round" stroke-linejoin="round" d="${d}"/>`;
   }
   const outline: readonly (readonly [number, number])[] =
     mark.shape === "foot"
-      ? [[-0.12, -0.026], [-0.125, 0.0], [-0.12, 0.026], [-0.03, 0.03], [0.07, 0.045], [0.12, 0.028], [0.13, 0], [0.12, -0.03], [0.07, -0.045], [-0.03, -0.032]]
-      : [[-0.075, -0.03], [-0.02, -0.042], [-0.02, -0.085], [0.005, -0.085], [0.02, -0.045], [0.105, -0.036], [0.115, -0.012], [0.12, 0.012], [0.105, 0.036], [0.02, 0.042], [-0.02, 0.04], [-0.075, 0.03]];
+      ? [
+          [-0.12, -0.026],
+          [-0.125, 0.0],
+          [-0.12, 0.026],
+          [-0.03, 0.03],
+          [0.07, 0.045],
+          [0.12, 0.028],
+          [0.13, 0],
+          [0.12, -0.03],
+          [0.07, -0.045],
+          [-0.03, -0.032],
+        ]
+      : [
+          [-0.075, -0.03],
+          [-0.02, -0.042],
+          [-0.02, -0.085],
+          [0.005, -0.085],
+          [0.02, -0.045],
+          [0.105, -0.036],
+          [0.115, -0.012],
+          [0.12, 0.012],
+          [0.105, 0.036],
+          [0.02, 0.042],
+          [-0.02, 0.04],
+          [-0.075, 0.03],
+        ];
   return `<path ${paint} stroke-linejoin="round" d="${pen.polyline(rounded(outline.map(([along, aside]) => at(along, aside))), true)}"/>`;
 }
 
@@ -143,7 +183,10 @@ function rounded(points: readonly (readonly [number, number])[]): readonly (read
   for (let pass = 0; pass < 2; pass++) {
     now = now.flatMap(([x, y], k) => {
       const [nx, ny] = now[(k + 1) % now.length] ?? [x, y];
-      return [[0.75 * x + 0.25 * nx, 0.75 * y + 0.25 * ny] as const, [0.25 * x + 0.75 * nx, 0.25 * y + 0.75 * ny] as const];
+      return [
+        [0.75 * x + 0.25 * nx, 0.75 * y + 0.25 * ny] as const,
+        [0.25 * x + 0.75 * nx, 0.25 * y + 0.75 * ny] as const,
+      ];
     });
   }
   return now;
@@ -156,8 +199,21 @@ function drawWayOut(frame: Frame, from: Vector, to: Vector, pen: Ink, theme: The
   const length = Math.max(1, Math.hypot(x1 - x0, y1 - y0));
   const ux = (x1 - x0) / length;
   const uy = (y1 - y0) / length;
-  const line = pen.polyline([[x0, y0], [x1 - ux * 7, y1 - uy * 7]], false);
-  const head = pen.polyline([[x1, y1], [x1 - ux * 9 - uy * 4.5, y1 - uy * 9 + ux * 4.5], [x1 - ux * 9 + uy * 4.5, y1 - uy * 9 - ux * 4.5]], true);
+  const line = pen.polyline(
+    [
+      [x0, y0],
+      [x1 - ux * 7, y1 - uy * 7],
+    ],
+    false,
+  );
+  const head = pen.polyline(
+    [
+      [x1, y1],
+      [x1 - ux * 9 - uy * 4.5, y1 - uy * 9 + ux * 4.5],
+      [x1 - ux * 9 + uy * 4.5, y1 - uy * 9 - ux * 4.5],
+    ],
+    true,
+  );
   return (
     `<path ${style(theme, { stroke: "halo", width: 5 })} stroke-linecap="round" d="${line}"/>` +
     `<path ${style(theme, { stroke: "mark", width: 2.6 })} stroke-linecap="round" stroke-dasharray=".1 5.4" d="${line}"/>` +
@@ -166,7 +222,12 @@ function drawWayOut(frame: Frame, from: Vector, to: Vector, pen: Ink, theme: The
 }
 
 /** One word a kind of mark, off the body, with a leader line. */
-function drawWords(places: AboveFigure["marks"], words: Readonly<Partial<Record<AboveMarkId, string>>>, frame: Frame, theme: Theme): string {
+function drawWords(
+  places: AboveFigure["marks"],
+  words: Readonly<Partial<Record<AboveMarkId, string>>>,
+  frame: Frame,
+  theme: Theme,
+): string {
   let out = "";
   const done = new Set<AboveMarkId>();
   const used: number[] = [];
@@ -185,4 +246,5 @@ function drawWords(places: AboveFigure["marks"], words: Readonly<Partial<Record<
   return out;
 }
 
-export const escapeText = (word: string): string => word.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
+export const escapeText = (word: string): string =>
+  word.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");

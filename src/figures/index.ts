@@ -1,6 +1,12 @@
 export { drawFigure, type Figure, type FigureInput, joinLayers, redrawMarks } from "./draw-figure.ts";
 export { type AboveFigure, type AboveInput, type AboveMarkId, drawFromAbove } from "./from-above.ts";
-export { drawSessionLine, type SessionLine, type SessionLineInput, SESSION_ZOOM, type Stretch } from "./session-line.ts";
+export {
+  drawSessionLine,
+  type SessionLine,
+  type SessionLineInput,
+  SESSION_ZOOM,
+  type Stretch,
+} from "./session-line.ts";
 export { drawLegend, type LegendId } from "./legend.ts";
 export { contactSheet, contactSheetSvg, type SheetEntry } from "./sheet.ts";
 export { type PictureWords, textAlternative } from "./text-alternative.ts";

@@ -1,10 +1,26 @@
 import { escapeText } from "./from-above.ts";
 import { ink as style, type Theme } from "./picture/theme.ts";
 
-export type LegendId = "weakLimbs" | "helper" | "weight" | "start" | "moves" | "hardest" | "outline" | "help" | "centre" | "wayOut" | "helperPlace";
+export type LegendId =
+  | "weakLimbs"
+  | "helper"
+  | "weight"
+  | "start"
+  | "moves"
+  | "hardest"
+  | "outline"
+  | "help"
+  | "centre"
+  | "wayOut"
+  | "helperPlace";
 
 /** The key to the marks, as a picture of its own: only what is asked for, with the words given. */
-export function drawLegend(entries: readonly { readonly id: LegendId; readonly words: string }[], width: number, theme: Theme, characterWidth = 7.2): { readonly svg: string; readonly height: number } {
+export function drawLegend(
+  entries: readonly { readonly id: LegendId; readonly words: string }[],
+  width: number,
+  theme: Theme,
+  characterWidth = 7.2,
+): { readonly svg: string; readonly height: number } {
   let x = 4;
   let row = 0;
   let out = "";
@@ -19,7 +35,10 @@ export function drawLegend(entries: readonly { readonly id: LegendId; readonly w
     x += wide;
   }
   const height = (row + 1) * 26 + 4;
-  return { svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}">${out}</svg>`, height };
+  return {
+    svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}">${out}</svg>`,
+    height,
+  };
 }
 
 function sampleOf(id: LegendId, theme: Theme): string {

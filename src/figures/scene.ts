@@ -80,9 +80,29 @@ export function prepareScene(input: SceneInput): PreparedScene {
   const things: Thing[] = [...placed.things];
   let helper: PosedHelper | null = null;
   if (input.helper !== undefined) {
-    helper = poseHelper(body, frames, skin, points, input.helper, ground, placed.footprints, placed.rails, input.helperBody === undefined ? undefined : canonicalBody(input.helperBody));
-    const helperSkin = skinOf(helper.body, { owner: "helper", hair: helper.body.size.sex === "female" ? "bun" : "short", older: false, footwear: "shoes", hatch: false, hands: helper.hands });
-    people.push({ skin: helperSkin, points: poseSkin(helperSkin, helper.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]) });
+    helper = poseHelper(
+      body,
+      frames,
+      skin,
+      points,
+      input.helper,
+      ground,
+      placed.footprints,
+      placed.rails,
+      input.helperBody === undefined ? undefined : canonicalBody(input.helperBody),
+    );
+    const helperSkin = skinOf(helper.body, {
+      owner: "helper",
+      hair: helper.body.size.sex === "female" ? "bun" : "short",
+      older: false,
+      footwear: "shoes",
+      hatch: false,
+      hands: helper.hands,
+    });
+    people.push({
+      skin: helperSkin,
+      points: poseSkin(helperSkin, helper.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]),
+    });
     faces.push(faceOf(helper.body, helper.reach.frames));
     if (helper.seat > 0) things.push(stoolUnder(helper, ground));
   }
@@ -95,7 +115,11 @@ export function prepareScene(input: SceneInput): PreparedScene {
     helper,
     clouds,
     scene: {
-      people: people.map((each, k) => ({ solid: { points: each.points, triangles: each.skin.triangles, triangleKinds: each.skin.triangleKinds }, kinds: each.skin.kinds, face: faces[k] ?? [] })),
+      people: people.map((each, k) => ({
+        solid: { points: each.points, triangles: each.skin.triangles, triangleKinds: each.skin.triangleKinds },
+        kinds: each.skin.kinds,
+        face: faces[k] ?? [],
+      })),
       things,
       ground: groundUnder(clouds, ground),
     },
@@ -105,11 +129,18 @@ export function prepareScene(input: SceneInput): PreparedScene {
 function stoolUnder(helper: PosedHelper, ground: number): Thing {
   const hips = helper.reach.configuration.rootPosition;
   const top = ground + helper.seat - 0.005;
-  return makeTable({ fromX: hips[0] - 0.19, toX: hips[0] + 0.19, fromY: hips[1] - 0.19, toY: hips[1] + 0.19, bottom: ground, top }, 0.06, 0.035);
+  return makeTable(
+    { fromX: hips[0] - 0.19, toX: hips[0] + 0.19, fromY: hips[1] - 0.19, toY: hips[1] + 0.19, bottom: ground, top },
+    0.06,
+    0.035,
+  );
 }
 
 function faceOf(body: Body, frames: Frames): FacePlace[] {
-  return faceStrokes(body.stature / 1000).map((stroke) => ({ kind: stroke.kind, points: stroke.points.map((at) => pointInRoom(body, frames, "head", at)) }));
+  return faceStrokes(body.stature / 1000).map((stroke) => ({
+    kind: stroke.kind,
+    points: stroke.points.map((at) => pointInRoom(body, frames, "head", at)),
+  }));
 }
 
 /** The mat: a rectangle a hand's breadth larger than what is on it. */

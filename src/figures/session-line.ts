@@ -62,7 +62,8 @@ export function drawSessionLine(input: SessionLineInput): SessionLine {
     out += `<rect ${style(input.theme, { fill: "shorts" })} x="${touched.fromX.toFixed(1)}" y="${top}" width="${(touched.toX - touched.fromX).toFixed(1)}" height="${band}"/>`;
     out += `<rect ${style(input.theme, { fill: "mark" })} x="${touched.fromX.toFixed(1)}" y="${(top + band - 3).toFixed(1)}" width="${(touched.toX - touched.fromX).toFixed(1)}" height="3"/>`;
   }
-  if (input.before !== undefined) out += `<path ${style(input.theme, { stroke: "mark", width: 1 })} stroke-dasharray="4 4" stroke-opacity=".6" d="${traceOf(input.before, spansOf(input.before, perMinute), top)}"/>`;
+  if (input.before !== undefined)
+    out += `<path ${style(input.theme, { stroke: "mark", width: 1 })} stroke-dasharray="4 4" stroke-opacity=".6" d="${traceOf(input.before, spansOf(input.before, perMinute), top)}"/>`;
   const trace = traceOf(input.stretches, spans, top);
   out += `<path ${style(input.theme, { stroke: "line", width: 1.6 })} stroke-linejoin="round" d="${trace}"/>`;
   if (touched !== undefined) {
@@ -70,11 +71,13 @@ export function drawSessionLine(input: SessionLineInput): SessionLine {
     out += `<path ${style(input.theme, { stroke: "line", width: 3 })} stroke-linejoin="round" d="${traceOf(stretch, [touched], top)}"/>`;
     const first = stretch[0];
     out += bodyOn(input, touched, top, band);
-    if (first !== undefined) out += `<circle ${style(input.theme, { fill: "mark", stroke: "halo", width: 1.4 })} cx="${((touched.fromX + touched.toX) / 2).toFixed(1)}" cy="${(top - first.work * SESSION_ZOOM).toFixed(1)}" r="4"/>`;
+    if (first !== undefined)
+      out += `<circle ${style(input.theme, { fill: "mark", stroke: "halo", width: 1.4 })} cx="${((touched.fromX + touched.toX) / 2).toFixed(1)}" cy="${(top - first.work * SESSION_ZOOM).toFixed(1)}" r="4"/>`;
   }
   const first = input.stretches[0];
   const last = input.stretches[input.stretches.length - 1];
-  const dot = (x: number, high: number): string => `<circle ${style(input.theme, { fill: "mark" })} cx="${x.toFixed(1)}" cy="${(top - high * SESSION_ZOOM).toFixed(1)}" r="3.4"/>`;
+  const dot = (x: number, high: number): string =>
+    `<circle ${style(input.theme, { fill: "mark" })} cx="${x.toFixed(1)}" cy="${(top - high * SESSION_ZOOM).toFixed(1)}" r="3.4"/>`;
   if (first !== undefined && last !== undefined) out += dot(EDGE, first.rest) + dot(input.width - EDGE, last.rest);
   spans.forEach((span, k) => {
     const stretch = input.stretches[k];
@@ -88,7 +91,12 @@ export function drawSessionLine(input: SessionLineInput): SessionLine {
     out += `<text ${style(input.theme, { fill: "line" })} font-size="12" font-family="inherit" x="${EDGE}" y="${height - 4}">${escapeText(input.minuteWords.from)}</text>`;
     out += `<text ${style(input.theme, { fill: "line" })} font-size="12" font-family="inherit" text-anchor="end" x="${input.width - EDGE}" y="${height - 4}">${escapeText(input.minuteWords.to)}</text>`;
   }
-  return { svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${input.width} ${height}" width="${input.width}" height="${height}" aria-hidden="true">${out}</svg>`, width: input.width, height, spans };
+  return {
+    svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${input.width} ${height}" width="${input.width}" height="${height}" aria-hidden="true">${out}</svg>`,
+    width: input.width,
+    height,
+    spans,
+  };
 }
 
 function spansOf(stretches: readonly Stretch[], perMinute: number): { id: string; fromX: number; toX: number }[] {
@@ -101,7 +109,11 @@ function spansOf(stretches: readonly Stretch[], perMinute: number): { id: string
 }
 
 /** A repetition is a bump, a hold a flat, a rest a calm. */
-function traceOf(stretches: readonly Stretch[], spans: readonly { readonly fromX: number; readonly toX: number }[], top: number): string {
+function traceOf(
+  stretches: readonly Stretch[],
+  spans: readonly { readonly fromX: number; readonly toX: number }[],
+  top: number,
+): string {
   let d = "";
   stretches.forEach((each, k) => {
     const span = spans[k];
@@ -109,7 +121,10 @@ function traceOf(stretches: readonly Stretch[], spans: readonly { readonly fromX
     const y = (high: number): string => (top - high * SESSION_ZOOM).toFixed(1);
     const x = (at: number): string => at.toFixed(1);
     const ease = Math.min(8, (span.toX - span.fromX) * 0.15);
-    d += d === "" ? `M${x(span.fromX)} ${y(each.rest)}` : `C${x(span.fromX + ease * 0.2)} ${d.slice(d.lastIndexOf(" ") + 1)} ${x(span.fromX + ease * 0.5)} ${y(each.rest)} ${x(span.fromX + ease)} ${y(each.rest)}`;
+    d +=
+      d === ""
+        ? `M${x(span.fromX)} ${y(each.rest)}`
+        : `C${x(span.fromX + ease * 0.2)} ${d.slice(d.lastIndexOf(" ") + 1)} ${x(span.fromX + ease * 0.5)} ${y(each.rest)} ${x(span.fromX + ease)} ${y(each.rest)}`;
     const room = span.toX - span.fromX - ease;
     const sets = Math.max(1, each.sets);
     const busy = each.repetitions > 0 && Math.abs(each.work - each.rest) > 0.005;
@@ -134,11 +149,21 @@ function traceOf(stretches: readonly Stretch[], spans: readonly { readonly fromX
 }
 
 /** The body at the touched place, its centre on the line, seen from the weak side. */
-function bodyOn(input: SessionLineInput, touched: { readonly fromX: number; readonly toX: number } | undefined, top: number, band: number): string {
+function bodyOn(
+  input: SessionLineInput,
+  touched: { readonly fromX: number; readonly toX: number } | undefined,
+  top: number,
+  band: number,
+): string {
   const figure = input.touched?.figure;
   const stretch = input.stretches.find((each) => each.id === input.touched?.id);
   if (figure === undefined || touched === undefined || stretch === undefined) return "";
-  const drawn = drawFigure({ ...figure, view: { azimuthDeg: 90, elevationDeg: 3 }, theme: input.theme, size: { width: 260, height: 240, zoom: SESSION_ZOOM } });
+  const drawn = drawFigure({
+    ...figure,
+    view: { azimuthDeg: 90, elevationDeg: 3 },
+    theme: input.theme,
+    size: { width: 260, height: 240, zoom: SESSION_ZOOM },
+  });
   const centre = centreOfMass(drawn.prepared.body, drawn.prepared.frames);
   const [x, y] = project(drawn.bodyLayer.frame.camera, centre);
   const mirrored = (figure.body.weakAt === -1) !== (figure.mirrored ?? false);

@@ -10,7 +10,10 @@ export interface SheetEntry {
 /** Many pictures on one page, to be looked over: a complete web page. */
 export function contactSheet(title: string, entries: readonly SheetEntry[], columns = 4, legend = ""): string {
   const cells = entries
-    .map((entry) => `<figure>${entry.svg}<figcaption>${escapeText(entry.title)}${(entry.notes ?? []).map((note) => `<small>${escapeText(note)}</small>`).join("")}</figcaption></figure>`)
+    .map(
+      (entry) =>
+        `<figure>${entry.svg}<figcaption>${escapeText(entry.title)}${(entry.notes ?? []).map((note) => `<small>${escapeText(note)}</small>`).join("")}</figcaption></figure>`,
+    )
     .join("\n");
   return `<!doctype html><html lang="en"><meta charset="utf-8"><title>${escapeText(title)}</title><style>body{font:15px sans-serif;margin:16px;background:#fff;color:#17212c}main{display:grid;grid-template-columns:repeat(${columns},max-content);gap:16px}figure{margin:0}figcaption{margin-top:4px}small{display:block;color:#465463}</style><h1>${escapeText(title)}</h1>${legend}<main>\n${cells}\n</main></html>\n`;
 }

@@ -41,7 +41,8 @@ export function usualView(body: Body, frames: Frames, pose: PoseSpecification | 
   if (has("bars")) return AT.inBars;
   if (hips < 0.25) return AT.longSitting;
   const shanks = (["weak", "strong"] as const).map((side) => at(`shank.${side}`)[2] < 0.16);
-  if (shanks[0] === true && shanks[1] === true) return has("bench") || has("table") || has("stool") ? AT.atBench : AT.kneeling;
+  if (shanks[0] === true && shanks[1] === true)
+    return has("bench") || has("table") || has("stool") ? AT.atBench : AT.kneeling;
   if (shanks[0] === true || shanks[1] === true) return AT.halfKneeling;
   if (has("table") || has("bench")) return AT.atBench;
   if (has("seat")) return AT.longSitting;

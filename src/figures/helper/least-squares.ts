@@ -10,7 +10,12 @@ export interface SoftRow {
  * @param pull per unknown: how strongly it is drawn by `wish` (the step it would like)
  * @returns the step, or null if the system cannot be solved
  */
-export function dampedStep(rows: readonly SoftRow[], pull: Float64Array, wish: Float64Array, damping: number): Float64Array | null {
+export function dampedStep(
+  rows: readonly SoftRow[],
+  pull: Float64Array,
+  wish: Float64Array,
+  damping: number,
+): Float64Array | null {
   const n = pull.length;
   const matrix = new Float64Array(n * n);
   const side = new Float64Array(n);

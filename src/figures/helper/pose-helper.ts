@@ -1,4 +1,4 @@
-import { add, norm, rotate, scale, subtract, unit, type Vector, IDENTITY } from "../../quantity/vectors.ts";
+import { add, norm, rotate, scale, subtract, unit, IDENTITY, ZERO } from "../../quantity/vectors.ts";
 import { ProgrammingError } from "../../quantity/programming-error.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "../../mechanics/body/body.ts";
@@ -47,13 +47,34 @@ const READY_STANDOFF = 0.06;
  * Poses the helper so that the palms lie on the sites.
  * @param ground height of what the helper is on [m]
  */
-export function poseHelper(person: Body, frames: Frames, skin: Skin, points: Float64Array, drawing: HelperDrawing, ground: number, blocks: readonly Block[], rails: readonly Rod[], helper: Body = usualHelper): PosedHelper {
-  const places = drawing.hands.slice(0, 2).map((hand) => ({ hand, place: siteOnSkin(person, frames, skin, points, hand.site), guess: siteGuess(person, frames, hand.site) }));
+export function poseHelper(
+  person: Body,
+  frames: Frames,
+  skin: Skin,
+  points: Float64Array,
+  drawing: HelperDrawing,
+  ground: number,
+  blocks: readonly Block[],
+  rails: readonly Rod[],
+  helper: Body = usualHelper,
+): PosedHelper {
+  const places = drawing.hands.slice(0, 2).map((hand) => ({
+    hand,
+    place: siteOnSkin(person, frames, skin, points, hand.site),
+    guess: siteGuess(person, frames, hand.site),
+  }));
   const where = helperGround(person, frames, drawing.at);
   const rods = [...rodsOf(person, frames), ...blocks.flatMap(rodsOfBlock), ...rails];
-  const middle = places.length === 0 ? null : scale(places.reduce((sum, each) => add(sum, each.place.at), [0, 0, 0] as Vector), 1 / places.length);
+  const middle =
+    places.length === 0
+      ? null
+      : scale(
+          places.reduce((sum, each) => add(sum, each.place.at), ZERO),
+          1 / places.length,
+        );
   const toSites = middle === null ? where.toward : subtract([middle[0], middle[1], 0], where.at);
-  const toward = norm(toSites) > 0.05 ? unit(add(unit([toSites[0], toSites[1], 0]), scale(where.toward, 0.4))) : where.toward;
+  const toward =
+    norm(toSites) > 0.05 ? unit(add(unit([toSites[0], toSites[1], 0]), scale(where.toward, 0.4))) : where.toward;
   const goalsFor = (sides: readonly Side[], extra: readonly number[]): HandGoal[] =>
     places.map(({ hand, place, guess }, k): HandGoal => {
       const limbName = guess.segment.split(".")[0] ?? "";
@@ -68,8 +89,15 @@ export function poseHelper(person: Body, frames: Frames, skin: Skin, points: Flo
       };
     });
   let best: { reach: Reach; sides: readonly Side[]; lead: Side } | null = null;
-  const choices: readonly (readonly Side[])[] = places.length < 2 ? [["weak"], ["strong"]] : [["weak", "strong"], ["strong", "weak"]];
-  const leads: readonly Side[] = drawing.pose === "halfKneeling" || drawing.pose === "strideStanding" ? ["weak", "strong"] : ["weak"];
+  const choices: readonly (readonly Side[])[] =
+    places.length < 2
+      ? [["weak"], ["strong"]]
+      : [
+          ["weak", "strong"],
+          ["strong", "weak"],
+        ];
+  const leads: readonly Side[] =
+    drawing.pose === "halfKneeling" || drawing.pose === "strideStanding" ? ["weak", "strong"] : ["weak"];
   for (const sides of choices) {
     for (const lead of leads) {
       const start = startOf(helper, drawing.pose, lead, where.at, toward, ground);
@@ -83,16 +111,35 @@ export function poseHelper(person: Body, frames: Frames, skin: Skin, points: Flo
   const shapes: { weak: HandShape; strong: HandShape } = { weak: "relaxed", strong: "relaxed" };
   places.forEach(({ guess }, k) => {
     const side = sides[k];
-    if (side !== undefined) shapes[side] = LIMB_PARTS.includes(guess.segment.split(".")[0] ?? "") && !guess.segment.startsWith("foot") ? "grip" : "flat";
+    if (side !== undefined)
+      shapes[side] =
+        LIMB_PARTS.includes(guess.segment.split(".")[0] ?? "") && !guess.segment.startsWith("foot") ? "grip" : "flat";
   });
-  let palms = measure(helper, reach, skin, points, places.map((each) => each.place), sides, places.map((each) => each.hand.does === "ready"));
+  let palms = measure(
+    helper,
+    reach,
+    skin,
+    points,
+    places.map((each) => each.place),
+    sides,
+    places.map((each) => each.hand.does === "ready"),
+  );
   // Where skin curves away or toward the palm, the first reach is off by a little: correct once.
   if (palms.some((palm) => !palm.ready && Math.abs(palm.signedGap - 0.003) > 0.004)) {
     const start = startOf(helper, drawing.pose, lead, where.at, toward, ground);
     const extra = palms.map((palm) => (palm.ready ? 0 : Math.max(-0.01, Math.min(0.03, 0.002 - palm.signedGap))));
     const again = reachFor(helper, drawing.pose, lead, start, goalsFor(sides, extra), rods, ground);
-    const measured = measure(helper, again, skin, points, places.map((each) => each.place), sides, places.map((each) => each.hand.does === "ready"));
-    const worst = (list: readonly PalmOnSite[]): number => list.reduce((most, palm) => Math.max(most, palm.ready ? 0 : Math.abs(palm.signedGap)), 0);
+    const measured = measure(
+      helper,
+      again,
+      skin,
+      points,
+      places.map((each) => each.place),
+      sides,
+      places.map((each) => each.hand.does === "ready"),
+    );
+    const worst = (list: readonly PalmOnSite[]): number =>
+      list.reduce((most, palm) => Math.max(most, palm.ready ? 0 : Math.abs(palm.signedGap)), 0);
     if (worst(measured) < worst(palms)) {
       palms = measured;
       reach = again;
@@ -101,14 +148,27 @@ export function poseHelper(person: Body, frames: Frames, skin: Skin, points: Flo
   return { body: helper, reach, hands: shapes, palms, seat: STANCES[drawing.pose].seat };
 }
 
-function measure(helper: Body, reach: Reach, skin: Skin, points: Float64Array, places: readonly SkinPlace[], sides: readonly Side[], ready: readonly boolean[]): PalmOnSite[] {
+function measure(
+  helper: Body,
+  reach: Reach,
+  skin: Skin,
+  points: Float64Array,
+  places: readonly SkinPlace[],
+  sides: readonly Side[],
+  ready: readonly boolean[],
+): PalmOnSite[] {
   const palm = palmOf(helper);
   return places.map((site, k): PalmOnSite => {
     const hand = sides[k] ?? "weak";
     const at = pointInRoom(helper, reach.frames, `hand.${hand}`, palm);
     const near = nearestOnSkin(skin, points, at, () => true);
     const gap = near?.distance ?? norm(subtract(at, site.at));
-    const inside = near !== null && (at[0] - near.at[0]) * near.outward[0] + (at[1] - near.at[1]) * near.outward[1] + (at[2] - near.at[2]) * near.outward[2] < 0;
+    const inside =
+      near !== null &&
+      (at[0] - near.at[0]) * near.outward[0] +
+        (at[1] - near.at[1]) * near.outward[1] +
+        (at[2] - near.at[2]) * near.outward[2] <
+        0;
     return { hand, site, ready: ready[k] ?? false, gap, signedGap: inside ? -gap : gap };
   });
 }

@@ -1,10 +1,32 @@
 import { radiansOf } from "../../quantity/angles.ts";
-import { add, compose, dot, IDENTITY, norm, rotate, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import {
+  add,
+  compose,
+  dot,
+  IDENTITY,
+  norm,
+  rotate,
+  rotationAbout,
+  scale,
+  subtract,
+  unit,
+  type Vector,
+  ZERO,
+} from "../../quantity/vectors.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "../../mechanics/body/body.ts";
 import type { AngleId, LimbAngle, MidAngle, SegmentId } from "../../mechanics/body/names.ts";
 import { type PatchId, patchOn } from "../../mechanics/body/patches.ts";
-import { centreJacobian, centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, pointJacobian, ROOT_FREEDOMS } from "../../mechanics/pose/kinematics.ts";
+import {
+  centreJacobian,
+  centreOfMass,
+  type Configuration,
+  type Frames,
+  placeFrames,
+  pointInRoom,
+  pointJacobian,
+  ROOT_FREEDOMS,
+} from "../../mechanics/pose/kinematics.ts";
 import { limitsOf } from "../../mechanics/pose/targets.ts";
 import type { HelperStance } from "./drawing.ts";
 import { dampedStep, type SoftRow } from "./least-squares.ts";
@@ -41,7 +63,14 @@ export const palmOf = (body: Body): Vector => {
 };
 
 /** Where the helper starts: the stance's angles, the hips over the stated ground, facing the person. */
-export function startOf(body: Body, stance: HelperStance, lead: Side, at: Vector, toward: Vector, ground: number): Configuration {
+export function startOf(
+  body: Body,
+  stance: HelperStance,
+  lead: Side,
+  at: Vector,
+  toward: Vector,
+  ground: number,
+): Configuration {
   const row = STANCES[stance];
   const angles = body.angles.map((id) => radiansOf(angleOf(row, id, lead)));
   const facing = rotationAbout([0, 0, 1], Math.atan2(toward[1], toward[0]));
@@ -51,7 +80,8 @@ export function startOf(body: Body, stance: HelperStance, lead: Side, at: Vector
   let lowest = Number.MAX_VALUE;
   for (const id of standing(row, lead)) {
     const patch = patchOn(body, id);
-    for (const ball of patch.balls) lowest = Math.min(lowest, pointInRoom(body, frames, patch.segment, ball.centre)[2] - ball.radius);
+    for (const ball of patch.balls)
+      lowest = Math.min(lowest, pointInRoom(body, frames, patch.segment, ball.centre)[2] - ball.radius);
   }
   return { ...raw, rootPosition: [at[0], at[1], ground - lowest] };
 }
@@ -65,21 +95,38 @@ function angleOf(row: Stance, id: AngleId, lead: Side): number {
 
 function standing(row: Stance, lead: Side): PatchId[] {
   const other: Side = lead === "weak" ? "strong" : "weak";
-  return [...row.stands.map((name): PatchId => `${name}.${lead}`), ...row.otherStands.map((name): PatchId => `${name}.${other}`)];
+  return [
+    ...row.stands.map((name): PatchId => `${name}.${lead}`),
+    ...row.otherStands.map((name): PatchId => `${name}.${other}`),
+  ];
 }
 
 /**
  * Leans and reaches until the palms lie where they should, what stands keeps standing, and nothing passes through the person.
  * The whole helper shifts over the ground as far as needed.
  */
-export function reachFor(body: Body, stance: HelperStance, lead: Side, start: Configuration, goals: readonly HandGoal[], rods: readonly Rod[], ground: number): Reach {
+export function reachFor(
+  body: Body,
+  stance: HelperStance,
+  lead: Side,
+  start: Configuration,
+  goals: readonly HandGoal[],
+  rods: readonly Rod[],
+  ground: number,
+): Reach {
   const row = STANCES[stance];
   const limits = limitsOf(body);
   const n = ROOT_FREEDOMS + body.angles.length;
   const pull = pullOf(body, goals);
   const contacts = standing(row, lead).map((id) => patchOn(body, id));
   const palm = palmOf(body);
-  const gaze = goals.length === 0 ? null : scale(goals.reduce((sum, goal) => add(sum, goal.at), [0, 0, 0] as Vector), 1 / goals.length);
+  const gaze =
+    goals.length === 0
+      ? null
+      : scale(
+          goals.reduce((sum, goal) => add(sum, goal.at), ZERO),
+          1 / goals.length,
+        );
   let now = start;
   for (let step = 0; step < STEPS; step++) {
     const frames = placeFrames(body, now);
@@ -88,7 +135,11 @@ export function reachFor(body: Body, stance: HelperStance, lead: Side, start: Co
       const segment = body.segmentIndex[patch.segment];
       for (const ball of patch.balls) {
         const at = pointInRoom(body, frames, segment, ball.centre);
-        rows.push({ error: at[2] - ball.radius - ground, gradient: pointJacobian(body, frames, segment, at)[2], weight: 3 });
+        rows.push({
+          error: at[2] - ball.radius - ground,
+          gradient: pointJacobian(body, frames, segment, at)[2],
+          weight: 3,
+        });
       }
     }
     if (row.seat > 0) {
@@ -97,15 +148,26 @@ export function reachFor(body: Body, stance: HelperStance, lead: Side, start: Co
         const ball = patch.balls[0];
         if (ball === undefined) continue;
         const at = pointInRoom(body, frames, "pelvis", ball.centre);
-        rows.push({ error: at[2] - ball.radius - ground - row.seat, gradient: pointJacobian(body, frames, 0, at)[2], weight: 3 });
+        rows.push({
+          error: at[2] - ball.radius - ground - row.seat,
+          gradient: pointJacobian(body, frames, 0, at)[2],
+          weight: 3,
+        });
       }
     }
     for (const goal of goals) rows.push(...handRows(body, frames, goal, palm));
-    rows.push(...balanceRows(body, frames, contacts.map((patch) => patch.segment)));
+    rows.push(
+      ...balanceRows(
+        body,
+        frames,
+        contacts.map((patch) => patch.segment),
+      ),
+    );
     if (gaze !== null) rows.push(...gazeRows(body, frames, gaze));
     rows.push(...keepApartRows(body, frames, rods, ground));
     const wish = new Float64Array(n);
-    for (let i = 0; i < body.angles.length; i++) wish[ROOT_FREEDOMS + i] = (start.angles[i] ?? 0) - (now.angles[i] ?? 0);
+    for (let i = 0; i < body.angles.length; i++)
+      wish[ROOT_FREEDOMS + i] = (start.angles[i] ?? 0) - (now.angles[i] ?? 0);
     wish[0] = start.rootPosition[0] - now.rootPosition[0];
     wish[1] = start.rootPosition[1] - now.rootPosition[1];
     const back = turnBetween(now, start);
@@ -125,7 +187,16 @@ export function reachFor(body: Body, stance: HelperStance, lead: Side, start: Co
   body.angles.forEach((_, i) => {
     strain += (pull[ROOT_FREEDOMS + i] ?? 0) * ((now.angles[i] ?? 0) - (start.angles[i] ?? 0)) ** 2;
   });
-  return { configuration: now, frames, misses, overlap, cost: misses.reduce((sum, miss) => sum + 40 * Math.max(0, miss - 0.006), 0) + 15 * Math.max(0, overlap - 0.01) + strain * 40 };
+  return {
+    configuration: now,
+    frames,
+    misses,
+    overlap,
+    cost:
+      misses.reduce((sum, miss) => sum + 40 * Math.max(0, miss - 0.006), 0) +
+      15 * Math.max(0, overlap - 0.01) +
+      strain * 40,
+  };
 }
 
 function handRows(body: Body, frames: Frames, goal: HandGoal, palm: Vector): SoftRow[] {
@@ -134,23 +205,38 @@ function handRows(body: Body, frames: Frames, goal: HandGoal, palm: Vector): Sof
   const rotation = frames.rotations[segment] ?? IDENTITY;
   const at = pointInRoom(body, frames, segment, palm);
   const jacobian = pointJacobian(body, frames, segment, at);
-  const rows: SoftRow[] = [0, 1, 2].map((k) => ({ error: (at[k] ?? 0) - (goal.at[k] ?? 0), gradient: jacobian[k] ?? new Float64Array(0), weight: 2 }));
+  const rows: SoftRow[] = [0, 1, 2].map((k) => ({
+    error: (at[k] ?? 0) - (goal.at[k] ?? 0),
+    gradient: jacobian[k] ?? new Float64Array(0),
+    weight: 2,
+  }));
   const facing = rotate(rotation, [1, 0, 0]);
   // The palm faces into the body: its direction should be against the outward one.
   const turning = turnRows(body, frames, segment, facing);
-  for (let k = 0; k < 3; k++) rows.push({ error: (facing[k] ?? 0) + (goal.outward[k] ?? 0), gradient: turning[k] ?? new Float64Array(0), weight: 0.09 });
+  for (let k = 0; k < 3; k++)
+    rows.push({
+      error: (facing[k] ?? 0) + (goal.outward[k] ?? 0),
+      gradient: turning[k] ?? new Float64Array(0),
+      weight: 0.09,
+    });
   if (goal.around !== null) {
     const fingers = rotate(rotation, [0, 0, -1]);
     const fingerTurn = turnRows(body, frames, segment, fingers);
     const gradient = new Float64Array(turning[0].length);
-    for (let i = 0; i < gradient.length; i++) gradient[i] = dot(goal.around, [fingerTurn[0][i] ?? 0, fingerTurn[1][i] ?? 0, fingerTurn[2][i] ?? 0]);
+    for (let i = 0; i < gradient.length; i++)
+      gradient[i] = dot(goal.around, [fingerTurn[0][i] ?? 0, fingerTurn[1][i] ?? 0, fingerTurn[2][i] ?? 0]);
     rows.push({ error: dot(fingers, goal.around), gradient, weight: 0.05 });
   }
   return rows;
 }
 
 /** How a direction fixed in a segment turns with the unknowns. */
-function turnRows(body: Body, frames: Frames, segment: number, direction: Vector): readonly [Float64Array, Float64Array, Float64Array] {
+function turnRows(
+  body: Body,
+  frames: Frames,
+  segment: number,
+  direction: Vector,
+): readonly [Float64Array, Float64Array, Float64Array] {
   const origin = frames.positions[segment] ?? [0, 0, 0];
   const tip = pointJacobian(body, frames, segment, add(origin, direction));
   const root = pointJacobian(body, frames, segment, origin);
@@ -170,7 +256,9 @@ function balanceRows(body: Body, frames: Frames, segments: readonly SegmentId[])
     const at = pointInRoom(body, frames, segment, id.startsWith("foot") ? [0.05, 0, 0] : [0, 0, 0]);
     middle = add(middle, scale(at, 1 / unique.length));
     const jacobian = pointJacobian(body, frames, segment, at);
-    for (let k = 0; k < 2; k++) for (let i = 0; i < motion[0].length; i++) (gradients[k] ?? new Float64Array(0))[i] = (gradients[k]?.[i] ?? 0) + (jacobian[k]?.[i] ?? 0) / unique.length;
+    for (let k = 0; k < 2; k++)
+      for (let i = 0; i < motion[0].length; i++)
+        (gradients[k] ?? new Float64Array(0))[i] = (gradients[k]?.[i] ?? 0) + (jacobian[k]?.[i] ?? 0) / unique.length;
   }
   return [0, 1].map((k) => ({
     error: (centre[k] ?? 0) - (middle[k] ?? 0),
@@ -186,7 +274,11 @@ function gazeRows(body: Body, frames: Frames, at: Vector): SoftRow[] {
   const wanted = unit(subtract(at, eyes));
   const looks = rotate(frames.rotations[segment] ?? IDENTITY, [1, 0, 0]);
   const turn = turnRows(body, frames, segment, looks);
-  return [0, 1, 2].map((k) => ({ error: (looks[k] ?? 0) - (wanted[k] ?? 0), gradient: turn[k] ?? new Float64Array(0), weight: 0.03 }));
+  return [0, 1, 2].map((k) => ({
+    error: (looks[k] ?? 0) - (wanted[k] ?? 0),
+    gradient: turn[k] ?? new Float64Array(0),
+    weight: 0.03,
+  }));
 }
 
 function pullOf(body: Body, goals: readonly HandGoal[]): Float64Array {
@@ -221,7 +313,14 @@ interface Limits {
 }
 
 /** A step whose angles end inside their ranges: those that would leave are taken to the end and held. */
-function stepInside(body: Body, now: Configuration, rows: readonly SoftRow[], pull: Float64Array, wish: Float64Array, limits: Limits): Float64Array | null {
+function stepInside(
+  body: Body,
+  now: Configuration,
+  rows: readonly SoftRow[],
+  pull: Float64Array,
+  wish: Float64Array,
+  limits: Limits,
+): Float64Array | null {
   let move = dampedStep(rows, pull, wish, 2e-4);
   for (let round = 0; round < 3 && move !== null; round++) {
     let again = false;
@@ -246,7 +345,8 @@ function moved(body: Body, now: Configuration, move: Float64Array, share: number
   const angle = norm(turn);
   return {
     rootPosition: add(now.rootPosition, [(move[0] ?? 0) * share, (move[1] ?? 0) * share, (move[2] ?? 0) * share]),
-    rootRotation: angle < 1e-12 ? now.rootRotation : compose(rotationAbout(scale(turn, 1 / angle), angle), now.rootRotation),
+    rootRotation:
+      angle < 1e-12 ? now.rootRotation : compose(rotationAbout(scale(turn, 1 / angle), angle), now.rootRotation),
     angles: body.angles.map((_, i) => {
       const to = (now.angles[i] ?? 0) + (move[ROOT_FREEDOMS + i] ?? 0) * share;
       return Math.min(Math.max(to, limits.least[i] ?? to), limits.most[i] ?? to);
@@ -262,4 +362,3 @@ function turnBetween(now: Configuration, to: Configuration): Vector {
   const angle = Math.atan2(norm(axis) / 2, (turn[0] + turn[4] + turn[8] - 1) / 2);
   return norm(axis) === 0 ? [0, 0, 0] : scale(unit(axis), angle);
 }
-

@@ -15,7 +15,11 @@ export interface SkinPlace {
 }
 
 /** The site's point in the room before it is put on the skin, and the segment it belongs to. */
-export function siteGuess(body: Body, frames: Frames, id: SiteId): { readonly at: Vector; readonly segment: SegmentId; readonly side: Side | null } {
+export function siteGuess(
+  body: Body,
+  frames: Frames,
+  id: SiteId,
+): { readonly at: Vector; readonly segment: SegmentId; readonly side: Side | null } {
   const push = sitePushes(body, frames, id)[0];
   if (push === undefined) throw new ProgrammingError(`the site ${id} has no direction`);
   return { at: push.at, segment: body.segments[push.segment]?.id ?? "pelvis", side: push.side };
@@ -41,12 +45,22 @@ export function siteOnSkin(body: Body, frames: Frames, skin: Skin, points: Float
   const guess = siteGuess(body, frames, id);
   const [segment] = guess.segment.split(".");
   const parts = PARTS_OF[segment ?? ""] ?? [];
-  const place = nearestOnSkin(skin, points, guess.at, (part, side) => parts.includes(part) && (side === null || guess.side === null || side === guess.side));
+  const place = nearestOnSkin(
+    skin,
+    points,
+    guess.at,
+    (part, side) => parts.includes(part) && (side === null || guess.side === null || side === guess.side),
+  );
   return place ?? { at: guess.at, outward: [0, 0, 1] };
 }
 
 /** The nearest point of the skin, over the parts that count; the outward direction there is evened out over a hand's breadth. */
-export function nearestOnSkin(skin: Skin, points: Float64Array, to: Vector, counts: (part: string, side: Side | null) => boolean): (SkinPlace & { readonly distance: number }) | null {
+export function nearestOnSkin(
+  skin: Skin,
+  points: Float64Array,
+  to: Vector,
+  counts: (part: string, side: Side | null) => boolean,
+): (SkinPlace & { readonly distance: number }) | null {
   const allowed = skin.kinds.map((kind) => kind !== null && counts(kind.part, kind.side));
   const corner = (i: number): Vector => [points[3 * i] ?? 0, points[3 * i + 1] ?? 0, points[3 * i + 2] ?? 0];
   let best = Number.MAX_VALUE;
@@ -57,7 +71,12 @@ export function nearestOnSkin(skin: Skin, points: Float64Array, to: Vector, coun
     const a = corner(skin.triangles[3 * t] ?? 0);
     const d = subtract(a, to);
     if (dot(d, d) > 0.09) continue;
-    const candidate = nearestOnTriangle(a, corner(skin.triangles[3 * t + 1] ?? 0), corner(skin.triangles[3 * t + 2] ?? 0), to);
+    const candidate = nearestOnTriangle(
+      a,
+      corner(skin.triangles[3 * t + 1] ?? 0),
+      corner(skin.triangles[3 * t + 2] ?? 0),
+      to,
+    );
     const away = subtract(candidate, to);
     const distance = dot(away, away);
     if (distance < best) {
@@ -73,7 +92,10 @@ export function nearestOnSkin(skin: Skin, points: Float64Array, to: Vector, coun
     const a = corner(skin.triangles[3 * t] ?? 0);
     const away = norm(subtract(a, at));
     if (away > 0.05) continue;
-    const normal = cross(subtract(corner(skin.triangles[3 * t + 1] ?? 0), a), subtract(corner(skin.triangles[3 * t + 2] ?? 0), a));
+    const normal = cross(
+      subtract(corner(skin.triangles[3 * t + 1] ?? 0), a),
+      subtract(corner(skin.triangles[3 * t + 2] ?? 0), a),
+    );
     sum = add(sum, scale(normal, 1 - away / 0.06));
   }
   return { at, outward: norm(sum) === 0 ? [0, 0, 1] : unit(sum), distance: Math.sqrt(best) };

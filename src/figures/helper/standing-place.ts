@@ -8,7 +8,10 @@ import type { HelperPlace } from "./drawing.ts";
 const level = (v: Vector): Vector => [v[0], v[1], 0];
 
 /** Directions over the ground, seen from the person: toward the weak side, the front, the head end. */
-export function groundDirections(body: Body, frames: Frames): { readonly weak: Vector; readonly front: Vector; readonly head: Vector } {
+export function groundDirections(
+  body: Body,
+  frames: Frames,
+): { readonly weak: Vector; readonly front: Vector; readonly head: Vector } {
   const pelvis = frames.rotations[0] ?? IDENTITY;
   const at = (id: SegmentId): Vector => frames.positions[body.segmentIndex[id]] ?? [0, 0, 0];
   const feet = scale(add(at("shank.weak"), at("shank.strong")), 0.5);
@@ -22,7 +25,11 @@ export function groundDirections(body: Body, frames: Frames): { readonly weak: V
 }
 
 /** Where on the ground the helper's hips go, and which way they face, before the hands reach. */
-export function helperGround(body: Body, frames: Frames, place: HelperPlace): { readonly at: Vector; readonly toward: Vector } {
+export function helperGround(
+  body: Body,
+  frames: Frames,
+  place: HelperPlace,
+): { readonly at: Vector; readonly toward: Vector } {
   const side = place.beside === "strong" ? "strong" : "weak";
   const named: Readonly<Record<HelperPlace["nearTo"], SegmentId>> = {
     shoulder: `upperArm.${side}`,
@@ -46,8 +53,13 @@ export function helperGround(body: Body, frames: Frames, place: HelperPlace): { 
   let beyond = 0.34 + place.awayCm / 100;
   if (place.beside === "foot" || place.beside === "head") {
     // At an end the helper is past whatever of the person reaches furthest that way.
-    const ends: readonly SegmentId[] = place.beside === "foot" ? ["foot.weak", "foot.strong"] : ["head", "hand.weak", "hand.strong"];
-    for (const end of ends) beyond = Math.max(beyond, dot(subtract(frames.positions[body.segmentIndex[end]] ?? near, near), direction) + 0.16 + place.awayCm / 200);
+    const ends: readonly SegmentId[] =
+      place.beside === "foot" ? ["foot.weak", "foot.strong"] : ["head", "hand.weak", "hand.strong"];
+    for (const end of ends)
+      beyond = Math.max(
+        beyond,
+        dot(subtract(frames.positions[body.segmentIndex[end]] ?? near, near), direction) + 0.16 + place.awayCm / 200,
+      );
   }
   return { at: add(level(near), scale(direction, beyond)), toward: scale(direction, -1) };
 }

@@ -17,10 +17,19 @@ export const discRadius = (share: number): number => 0.07 + 0.12 * Math.sqrt(Mat
 const LEAST_SHARE = 0.02;
 const RING = { radius: 9, thin: 1.5, thick: 3.2 } as const;
 
-export function drawMarks(body: Body, frames: Frames, frame: Frame, marks: Marks, pen: Ink, theme: Theme, ground: number): MarksLayer {
+export function drawMarks(
+  body: Body,
+  frames: Frames,
+  frame: Frame,
+  marks: Marks,
+  pen: Ink,
+  theme: Theme,
+  ground: number,
+): MarksLayer {
   let under = "";
   let over = "";
-  for (const disc of marks.discs ?? []) if (disc.share >= LEAST_SHARE) under += drawDisc(frame, disc.at, discRadius(disc.share), pen, theme);
+  for (const disc of marks.discs ?? [])
+    if (disc.share >= LEAST_SHARE) under += drawDisc(frame, disc.at, discRadius(disc.share), pen, theme);
   if (marks.outline !== undefined) under += drawOutline(frame, marks.outline.points, marks.outline.short, pen, theme);
   if (marks.centre !== undefined) under += drawDot(frame, [marks.centre[0], marks.centre[1], ground], pen, theme, 2.4);
   if (marks.effort !== undefined) {
@@ -40,7 +49,13 @@ export function drawDisc(frame: Frame, at: Vector, radius: number, pen: Ink, the
   return `<ellipse ${style(theme, { fill: "disc", stroke: "disc", width: 0.8 })} fill-opacity=".22" cx="${pen.across(x)}" cy="${pen.down(y)}" rx="${rx.toFixed(1)}" ry="${ry.toFixed(1)}"/>`;
 }
 
-export function drawOutline(frame: Frame, points: readonly Vector[], short: number | null, pen: Ink, theme: Theme): string {
+export function drawOutline(
+  frame: Frame,
+  points: readonly Vector[],
+  short: number | null,
+  pen: Ink,
+  theme: Theme,
+): string {
   if (points.length < 2) return "";
   const flat = points.map((at): readonly [number, number] => {
     const [x, y] = project(frame.camera, at);
@@ -50,7 +65,8 @@ export function drawOutline(frame: Frame, points: readonly Vector[], short: numb
   let out = `<path ${style(theme, { stroke: "halo", width: 3 })} stroke-opacity=".8" d="${path}"/><path ${style(theme, { stroke: "mark", width: 1.1 })} stroke-dasharray="4 3" d="${path}"/>`;
   const a = short === null ? undefined : flat[short];
   const b = short === null ? undefined : flat[(short + 1) % flat.length];
-  if (a !== undefined && b !== undefined) out += `<path ${style(theme, { stroke: "mark", width: 3.3 })} stroke-linecap="round" d="${pen.polyline([a, b], false)}"/>`;
+  if (a !== undefined && b !== undefined)
+    out += `<path ${style(theme, { stroke: "mark", width: 3.3 })} stroke-linecap="round" d="${pen.polyline([a, b], false)}"/>`;
   return out;
 }
 
@@ -81,9 +97,18 @@ export function drawArrow(frame: Frame, from: Vector, to: Vector, pen: Ink, them
   return curvedArrow(pen, theme, [x0, y0], [cx, cy], [x1, y1]);
 }
 
-function curvedArrow(pen: Ink, theme: Theme, from: readonly [number, number], control: readonly [number, number], to: readonly [number, number]): string {
+function curvedArrow(
+  pen: Ink,
+  theme: Theme,
+  from: readonly [number, number],
+  control: readonly [number, number],
+  to: readonly [number, number],
+): string {
   const angle = Math.atan2(to[1] - control[1], to[0] - control[0]);
-  const tip = (turn: number, size: number): readonly [number, number] => [to[0] - Math.cos(angle + turn) * size, to[1] - Math.sin(angle + turn) * size];
+  const tip = (turn: number, size: number): readonly [number, number] => [
+    to[0] - Math.cos(angle + turn) * size,
+    to[1] - Math.sin(angle + turn) * size,
+  ];
   const back = tip(0, 5);
   const d = `M${pen.point(from[0], from[1])}Q${pen.point(control[0], control[1])} ${pen.point(back[0], back[1])}`;
   const head = pen.polyline([to, tip(0.45, 8), tip(-0.45, 8)], true);

@@ -24,7 +24,13 @@ export interface Solid {
 export const FAR = 1e6;
 
 /** Paints solids, nearest wins; triangles seen from behind are skipped, as every solid is closed. */
-export function paint(camera: Camera, width: number, height: number, density: number, solids: readonly Solid[]): DepthBuffer {
+export function paint(
+  camera: Camera,
+  width: number,
+  height: number,
+  density: number,
+  solids: readonly Solid[],
+): DepthBuffer {
   const columns = Math.ceil(width * density);
   const rows = Math.ceil(height * density);
   const nearness = new Float32Array(columns * rows);
@@ -38,7 +44,15 @@ export function paint(camera: Camera, width: number, height: number, density: nu
   return { columns, rows, density, kinds, depth };
 }
 
-function paintSolid(camera: Camera, density: number, solid: Solid, columns: number, rows: number, nearness: Float32Array, kinds: Uint8Array): void {
+function paintSolid(
+  camera: Camera,
+  density: number,
+  solid: Solid,
+  columns: number,
+  rows: number,
+  nearness: Float32Array,
+  kinds: Uint8Array,
+): void {
   const count = solid.points.length / 3;
   const xs = new Float64Array(count);
   const ys = new Float64Array(count);

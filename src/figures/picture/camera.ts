@@ -26,7 +26,11 @@ const LENS_DISTANCE = 6;
 export function aimCamera(view: View, weakAt: number, aim: Vector): Camera {
   const azimuth = (view.azimuthDeg * Math.PI) / 180;
   const elevation = (view.elevationDeg * Math.PI) / 180;
-  const toEye: Vector = [Math.cos(elevation) * Math.cos(azimuth), Math.cos(elevation) * Math.sin(azimuth) * weakAt, Math.sin(elevation)];
+  const toEye: Vector = [
+    Math.cos(elevation) * Math.cos(azimuth),
+    Math.cos(elevation) * Math.sin(azimuth) * weakAt,
+    Math.sin(elevation),
+  ];
   const forward = scale(toEye, -1);
   const right = unit(cross(forward, [0, 0, 1]));
   return {
@@ -84,7 +88,12 @@ export interface Frame {
  * Fits what is to be seen into a picture.
  * @param size width in units; height follows unless given; zoom fixes the scale [units per metre]
  */
-export function fitCamera(camera: Camera, bounds: Bounds, size: { readonly width: number; readonly height?: number; readonly zoom?: number }, edge = 8): Frame {
+export function fitCamera(
+  camera: Camera,
+  bounds: Bounds,
+  size: { readonly width: number; readonly height?: number; readonly zoom?: number },
+  edge = 8,
+): Frame {
   const wide = bounds.toX - bounds.fromX;
   const high = bounds.toY - bounds.fromY;
   const byWidth = (size.width - 2 * edge) / wide;

@@ -49,7 +49,16 @@ export function fitCubics(line: Polyline, error: number): CubicPath {
   for (let k = 0; k + 1 < corners.length; k++) {
     const from = corners[k] ?? 0;
     const to = corners[k + 1] ?? 0;
-    fitPiece(line, from, to, tangentAt(line, from, Math.min(from + 3, to)), tangentAt(line, to, Math.max(to - 3, from)), error, path, 0);
+    fitPiece(
+      line,
+      from,
+      to,
+      tangentAt(line, from, Math.min(from + 3, to)),
+      tangentAt(line, to, Math.max(to - 3, from)),
+      error,
+      path,
+      0,
+    );
   }
   return path;
 }
@@ -61,7 +70,16 @@ function tangentAt(line: Polyline, at: number, toward: number): readonly [number
   return [x / length, y / length];
 }
 
-function fitPiece(line: Polyline, from: number, to: number, t0: readonly [number, number], t1: readonly [number, number], error: number, path: CubicPath, level: number): void {
+function fitPiece(
+  line: Polyline,
+  from: number,
+  to: number,
+  t0: readonly [number, number],
+  t1: readonly [number, number],
+  error: number,
+  path: CubicPath,
+  level: number,
+): void {
   const x0 = line[2 * from] ?? 0;
   const y0 = line[2 * from + 1] ?? 0;
   const x3 = line[2 * to] ?? 0;
@@ -69,13 +87,21 @@ function fitPiece(line: Polyline, from: number, to: number, t0: readonly [number
   const count = to - from;
   const chord = Math.hypot(x3 - x0, y3 - y0);
   if (count < 3) {
-    path.push(x0 + (t0[0] * chord) / 3, y0 + (t0[1] * chord) / 3, x3 + (t1[0] * chord) / 3, y3 + (t1[1] * chord) / 3, x3, y3);
+    path.push(
+      x0 + (t0[0] * chord) / 3,
+      y0 + (t0[1] * chord) / 3,
+      x3 + (t1[0] * chord) / 3,
+      y3 + (t1[1] * chord) / 3,
+      x3,
+      y3,
+    );
     return;
   }
   const lengths = new Float64Array(count + 1);
   for (let i = 1; i <= count; i++) {
     const p = 2 * (from + i);
-    lengths[i] = (lengths[i - 1] ?? 0) + Math.hypot((line[p] ?? 0) - (line[p - 2] ?? 0), (line[p + 1] ?? 0) - (line[p - 1] ?? 0));
+    lengths[i] =
+      (lengths[i - 1] ?? 0) + Math.hypot((line[p] ?? 0) - (line[p - 2] ?? 0), (line[p + 1] ?? 0) - (line[p - 1] ?? 0));
   }
   const total = lengths[count] || 1;
   let c00 = 0;

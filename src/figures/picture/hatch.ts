@@ -1,12 +1,17 @@
 import type { SurfaceKind } from "../skin/kinds.ts";
 import type { DepthBuffer } from "./buffer.ts";
-import { type Ink } from "./ink.ts";
+import type { Ink } from "./ink.ts";
 
 const SPACING = 4.2;
 const SHORTEST = 1.6;
 
 /** Parallel strokes over the weak limbs, cut from the picture itself. */
-export function traceHatch(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], angle: number, ink: Ink): string {
+export function traceHatch(
+  buffer: DepthBuffer,
+  kinds: readonly (SurfaceKind | null)[],
+  angle: number,
+  ink: Ink,
+): string {
   const { columns, rows, density } = buffer;
   const hatched = Uint8Array.from(kinds, (kind) => (kind?.hatched === true ? 1 : 0));
   const dx = Math.cos(angle);
@@ -40,11 +45,18 @@ export function traceHatch(buffer: DepthBuffer, kinds: readonly (SurfaceKind | n
     for (let s = low; s <= high + step; s += step) {
       const column = Math.floor((ox + dx * s) * density);
       const row = Math.floor((oy + dy * s) * density);
-      const inside = s <= high && column >= 0 && row >= 0 && column < columns && row < rows && hatched[buffer.kinds[row * columns + column] ?? 0] === 1;
+      const inside =
+        s <= high &&
+        column >= 0 &&
+        row >= 0 &&
+        column < columns &&
+        row < rows &&
+        hatched[buffer.kinds[row * columns + column] ?? 0] === 1;
       if (inside && Number.isNaN(begun)) begun = s;
       if (!inside && !Number.isNaN(begun)) {
         const end = s - step;
-        if (end - begun >= SHORTEST) out += `M${ink.point(ox + dx * begun, oy + dy * begun)}L${ink.point(ox + dx * end, oy + dy * end)}`;
+        if (end - begun >= SHORTEST)
+          out += `M${ink.point(ox + dx * begun, oy + dy * begun)}L${ink.point(ox + dx * end, oy + dy * end)}`;
         begun = Number.NaN;
       }
     }

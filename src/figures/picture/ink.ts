@@ -3,11 +3,14 @@
  * from the other edge, so that it is the exact mirror.
  */
 export class Ink {
-  constructor(
-    /** Width of the picture in units. */
-    readonly width: number,
-    readonly mirrored: boolean,
-  ) {}
+  /** Width of the picture in units. */
+  readonly width: number;
+  readonly mirrored: boolean;
+
+  constructor(width: number, mirrored: boolean) {
+    this.width = width;
+    this.mirrored = mirrored;
+  }
 
   /** Tenths of a unit across. */
   x(units: number): number {

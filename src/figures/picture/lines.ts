@@ -30,12 +30,25 @@ const VALLEY = 1.15;
 const BESIDE = 2;
 
 /** Traces the edges between samples where the picture changes from one thing to another or steps back in depth. */
-export function traceLines(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], zoom: number, ink: Ink): LineLayers {
+export function traceLines(
+  buffer: DepthBuffer,
+  kinds: readonly (SurfaceKind | null)[],
+  zoom: number,
+  ink: Ink,
+): LineLayers {
   const edges = classify(buffer, kinds, zoom);
   dropBesideOutlines(edges);
   const found = listEdges(edges);
   const outline = chainEdges(buffer, edges, found, (value) => value === OUTLINE, 3, false, ink);
-  const fold = chainEdges(buffer, edges, found, (value) => value === FOLD || value === FOLD_WEAK || value === APART, SHORTEST_FOLD, true, ink);
+  const fold = chainEdges(
+    buffer,
+    edges,
+    found,
+    (value) => value === FOLD || value === FOLD_WEAK || value === APART,
+    SHORTEST_FOLD,
+    true,
+    ink,
+  );
   const hem = chainEdges(buffer, edges, found, (value) => value === HEM, SHORTEST_HEM, false, ink);
   return { outline, fold, hem };
 }
@@ -54,7 +67,13 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
   const { columns, rows, depth } = buffer;
   const stride = columns + 1;
   const size = stride * (rows + 1);
-  const edges: Edges = { stride, upright: new Uint8Array(size), level: new Uint8Array(size), uprightFront: new Uint8Array(size), levelFront: new Uint8Array(size) };
+  const edges: Edges = {
+    stride,
+    upright: new Uint8Array(size),
+    level: new Uint8Array(size),
+    uprightFront: new Uint8Array(size),
+    levelFront: new Uint8Array(size),
+  };
   const owners = ["person", "helper", "thing"];
   const owner = Uint8Array.from(kinds, (kind) => (kind === null ? 0 : owners.indexOf(kind.owner) + 1));
   const partNames = kinds.map((kind) => (kind === null ? "" : `${kind.owner}/${kind.part}/${kind.side}`));
@@ -75,7 +94,12 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
     const db = depth[b] ?? 0;
     if (oa !== ob) {
       if ((oa === 0 || oa === 3) && (ob === 0 || ob === 3)) return 0;
-      const touching = oa + ob === 3 && oa > 0 && ob > 0 && ((hand[ka] ?? 0) === 1 || (hand[kb] ?? 0) === 1) && Math.abs(da - db) < TOUCHING;
+      const touching =
+        oa + ob === 3 &&
+        oa > 0 &&
+        ob > 0 &&
+        ((hand[ka] ?? 0) === 1 || (hand[kb] ?? 0) === 1) &&
+        Math.abs(da - db) < TOUCHING;
       return touching ? FOLD : OUTLINE;
     }
     if (oa === 0 || oa === 3) return 0;
@@ -90,7 +114,8 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
     const slopeA = hasA ? ownA : ownB;
     const slopeB = hasB ? ownB : ownA;
     const gap = Math.abs(da - db) - Math.min(slopeA, slopeB) - Math.min(30, 0.3 * Math.max(slopeA, slopeB));
-    const loud = pa === pb || (quiet[ka] ?? 1) > 1 || (quiet[kb] ?? 1) > 1 ? Math.min(quiet[ka] ?? 1, quiet[kb] ?? 1) : 1;
+    const loud =
+      pa === pb || (quiet[ka] ?? 1) > 1 || (quiet[kb] ?? 1) > 1 ? Math.min(quiet[ka] ?? 1, quiet[kb] ?? 1) : 1;
     if (gap > STARTS * loud) return FOLD;
     if (gap > CONTINUES * loud) return FOLD_WEAK;
     if (pa !== pb && hasA && hasB && da > (depth[beforeA] ?? 0) && db > (depth[afterB] ?? 0)) {
@@ -151,21 +176,18 @@ function thinFolds(edges: Edges, depth: Float32Array, columns: number): void {
   }
 }
 
-/** Weak folds right beside an outline would only thicken it. */
+/** Folds right beside an outline would only thicken it: they may carry a line on but not begin one. */
 function dropBesideOutlines(edges: Edges): void {
   const { stride, upright, level } = edges;
-  const near = new Uint8Array(upright.length);
-  for (let i = 0; i < upright.length; i++) {
-    if (upright[i] !== OUTLINE && level[i] !== OUTLINE) continue;
+  const beside = (at: number): boolean => {
     for (let r = -BESIDE; r <= BESIDE; r++) {
-      const from = Math.max(0, i + r * stride - BESIDE);
-      near.fill(1, from, Math.max(from, i + r * stride + BESIDE + 1));
+      for (let i = at + r * stride - BESIDE; i <= at + r * stride + BESIDE; i++)
+        if (upright[i] === OUTLINE || level[i] === OUTLINE) return true;
     }
-  }
+    return false;
+  };
   for (const field of [upright, level]) {
-    for (let i = 0; i < field.length; i++) {
-      if ((field[i] === FOLD || field[i] === FOLD_WEAK) && near[i] === 1) field[i] = FOLD_WEAK;
-    }
+    for (let i = 0; i < field.length; i++) if (field[i] === FOLD && beside(i)) field[i] = FOLD_WEAK;
   }
 }
 
@@ -179,14 +201,24 @@ function listEdges(edges: Edges): number[] {
 }
 
 /** Links edges to lines, each following its front part as long as it can. */
-function chainEdges(buffer: DepthBuffer, edges: Edges, found: readonly number[], wanted: (value: number) => boolean, shortest: number, sure: boolean, ink: Ink): string {
+function chainEdges(
+  buffer: DepthBuffer,
+  edges: Edges,
+  found: readonly number[],
+  wanted: (value: number) => boolean,
+  shortest: number,
+  sure: boolean,
+  ink: Ink,
+): string {
   const { stride, upright, level, uprightFront, levelFront } = edges;
   const size = upright.length;
   const open = new Uint8Array(2 * size);
   for (const edge of found) if (wanted((edge < size ? upright[edge] : level[edge - size]) ?? 0)) open[edge] = 1;
   // At a corner: upright edge above it and below it, level edge before it and after it; and the far corner of each.
-  const edgeAt = (corner: number, way: number): number => (way === 0 ? corner - stride : way === 1 ? corner : way === 2 ? size + corner - 1 : size + corner);
-  const cornerAt = (corner: number, way: number): number => (way === 0 ? corner - stride : way === 1 ? corner + stride : way === 2 ? corner - 1 : corner + 1);
+  const edgeAt = (corner: number, way: number): number =>
+    way === 0 ? corner - stride : way === 1 ? corner : way === 2 ? size + corner - 1 : size + corner;
+  const cornerAt = (corner: number, way: number): number =>
+    way === 0 ? corner - stride : way === 1 ? corner + stride : way === 2 ? corner - 1 : corner + 1;
   const frontOf = (edge: number): number => (edge < size ? (uprightFront[edge] ?? 0) : (levelFront[edge - size] ?? 0));
   const walk = (from: number, front: number, heading: number): number[] => {
     const passed: number[] = [];
@@ -225,7 +257,11 @@ function chainEdges(buffer: DepthBuffer, edges: Edges, found: readonly number[],
     const backward = walk(first, front, isUpright ? 0 : 2);
     const chain = [...backward.reverse(), start, ...forward];
     if (chain.length < shortest) continue;
-    if (sure && chain.filter((edge) => ((edge < size ? upright[edge] : level[edge - size]) ?? 0) !== FOLD_WEAK).length < 3) continue;
+    if (
+      sure &&
+      chain.filter((edge) => ((edge < size ? upright[edge] : level[edge - size]) ?? 0) !== FOLD_WEAK).length < 3
+    )
+      continue;
     const line = new Float64Array(2 * chain.length);
     chain.forEach((edge, i) => {
       const at = edge < size ? edge : edge - size;

@@ -28,10 +28,10 @@ function joined(a: SurfaceKind, b: SurfaceKind): boolean {
 export function apartTable(kinds: readonly (SurfaceKind | null)[]): Uint8Array {
   const n = kinds.length;
   const table = new Uint8Array(n * n);
-  kinds.forEach((a, i) =>
+  kinds.forEach((a, i) => {
     kinds.forEach((b, j) => {
       if (a !== null && b !== null && a.owner === b.owner && a.owner !== "thing" && !joined(a, b)) table[i * n + j] = 1;
-    }),
-  );
+    });
+  });
   return table;
 }

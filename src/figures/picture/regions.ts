@@ -6,7 +6,12 @@ import type { Ink } from "./ink.ts";
 const SMALLEST_LOOP = 6;
 
 /** Outlines of every area of one tone, as path text by tone. */
-export function traceTones(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], tones: readonly Tone[], ink: Ink): ReadonlyMap<Tone, string> {
+export function traceTones(
+  buffer: DepthBuffer,
+  kinds: readonly (SurfaceKind | null)[],
+  tones: readonly Tone[],
+  ink: Ink,
+): ReadonlyMap<Tone, string> {
   const { columns, rows } = buffer;
   const toneOfKind = new Uint8Array(kinds.length);
   kinds.forEach((kind, i) => {

@@ -5,7 +5,9 @@ export type Theme = "screen" | "paper";
 
 type Ink = "line" | "faceLine" | "hatch" | "mat" | "matEdge" | "mark" | "halo" | "press" | "disc";
 
-const COLOURS: Readonly<Record<Tone | Ink, { readonly variable: string; readonly screen: string; readonly paper: string }>> = {
+const COLOURS: Readonly<
+  Record<Tone | Ink, { readonly variable: string; readonly screen: string; readonly paper: string }>
+> = {
   skin: { variable: "--figure-skin", screen: "#ffffff", paper: "#ffffff" },
   shirt: { variable: "--figure-shirt", screen: "#dde3ea", paper: "#e4e4e4" },
   shorts: { variable: "--figure-shorts", screen: "#c2ccd7", paper: "#cdcdcd" },
@@ -37,16 +39,22 @@ export function colour(theme: Theme, of: Tone | Ink): string {
   return theme === "paper" ? row.paper : `var(${row.variable},${row.screen})`;
 }
 
-export const fill = (theme: Theme, of: Tone | Ink): string => (theme === "paper" ? `fill="${colour(theme, of)}"` : `style="fill:${colour(theme, of)}"`);
+export const fill = (theme: Theme, of: Tone | Ink): string =>
+  theme === "paper" ? `fill="${colour(theme, of)}"` : `style="fill:${colour(theme, of)}"`;
 
 /** Fill and stroke of the same thing. */
-export function ink(theme: Theme, options: { readonly fill?: Tone | Ink; readonly stroke?: Tone | Ink; readonly width?: number }): string {
+export function ink(
+  theme: Theme,
+  options: { readonly fill?: Tone | Ink; readonly stroke?: Tone | Ink; readonly width?: number },
+): string {
   const parts: string[] = [];
   if (theme === "paper") {
     parts.push(`fill="${options.fill === undefined ? "none" : colour(theme, options.fill)}"`);
     if (options.stroke !== undefined) parts.push(`stroke="${colour(theme, options.stroke)}"`);
   } else {
-    parts.push(`style="fill:${options.fill === undefined ? "none" : colour(theme, options.fill)}${options.stroke === undefined ? "" : `;stroke:${colour(theme, options.stroke)}`}"`);
+    parts.push(
+      `style="fill:${options.fill === undefined ? "none" : colour(theme, options.fill)}${options.stroke === undefined ? "" : `;stroke:${colour(theme, options.stroke)}`}"`,
+    );
   }
   if (options.width !== undefined) parts.push(`stroke-width="${options.width}"`);
   return parts.join(" ");

@@ -61,7 +61,8 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
     const block = blockFor(body, frames, surface, points, top, floor);
     footprints.push(block);
     things.push(shapeOf(surface, block));
-    if (surface.kind !== "bolster" && surface.kind !== "wedge") supports.push({ top, footprint: block, depth: surface.kind === "pillow" ? 0.03 : 0.07 });
+    if (surface.kind !== "bolster" && surface.kind !== "wedge")
+      supports.push({ top, footprint: block, depth: surface.kind === "pillow" ? 0.03 : 0.07 });
   }
   return { things, supports, matTop, floor, wallX, footprints, rails, tops };
 }
@@ -75,13 +76,23 @@ function restingPoints(body: Body, frames: Frames, pose: PoseSpecification, surf
   });
 }
 
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 
 function barsAt(points: readonly Vector[], top: number, floor: number): Thing {
   const middle = mean(points.map((p) => p[0]));
   const spread = Math.max(0.28, ...points.map((p) => Math.abs(p[1])));
   const z = Number.isFinite(top) ? top : mean(points.map((p) => p[2]));
-  return makeBars([{ y: spread, z }, { y: -spread, z }], middle - 0.75, middle + 0.75, floor, 0.02);
+  return makeBars(
+    [
+      { y: spread, z },
+      { y: -spread, z },
+    ],
+    middle - 0.75,
+    middle + 0.75,
+    floor,
+    0.02,
+  );
 }
 
 function wallBehind(points: readonly Vector[], frames: Frames): number {
@@ -89,7 +100,14 @@ function wallBehind(points: readonly Vector[], frames: Frames): number {
   return Math.min(...xs);
 }
 
-function blockFor(body: Body, frames: Frames, surface: SurfaceSpecification, points: readonly Vector[], top: number, floor: number): Block {
+function blockFor(
+  body: Body,
+  frames: Frames,
+  surface: SurfaceSpecification,
+  points: readonly Vector[],
+  top: number,
+  floor: number,
+): Block {
   const depth = (surface.depthCm ?? 50) / 100;
   const width = (surface.widthCm ?? 60) / 100;
   const xs = points.map((p) => p[0]);
@@ -106,8 +124,16 @@ function blockFor(body: Body, frames: Frames, surface: SurfaceSpecification, poi
     const edge = hips[0] + 0.6 * (knee - hips[0]);
     fromX = knee >= hips[0] ? edge - depth : edge;
   }
-  const bottom = surface.kind === "pillow" || surface.kind === "bolster" || surface.kind === "wedge" ? Math.max(0, floor) : floor;
-  return { fromX, toX: fromX + depth, fromY: middleY - width / 2, toY: middleY + width / 2, bottom: Math.min(bottom, top - 0.01), top };
+  const bottom =
+    surface.kind === "pillow" || surface.kind === "bolster" || surface.kind === "wedge" ? Math.max(0, floor) : floor;
+  return {
+    fromX,
+    toX: fromX + depth,
+    fromY: middleY - width / 2,
+    toY: middleY + width / 2,
+    bottom: Math.min(bottom, top - 0.01),
+    top,
+  };
 }
 
 function shapeOf(surface: SurfaceSpecification, block: Block): Thing {
@@ -118,7 +144,16 @@ function shapeOf(surface: SurfaceSpecification, block: Block): Thing {
       return makeTable(block, 0.05, 0.035);
     case "bolster": {
       const radius = (block.top - block.bottom) / 2;
-      return makeRoll([(block.fromX + block.toX) / 2, (block.fromY + block.toY) / 2, block.bottom + radius], (block.toY - block.fromY) / 2, radius);
+      // Under the chest it lies lengthwise, between the arms; its middle is under the trunk's.
+      const lengthwise = surface.under?.includes("chestFront") ?? false;
+      const half = (block.toY - block.fromY) / 2;
+      const middle = (block.fromX + block.toX) / 2;
+      return makeRoll(
+        [lengthwise ? middle - half * 0.7 : middle, (block.fromY + block.toY) / 2, block.bottom + radius],
+        half,
+        radius,
+        lengthwise,
+      );
     }
     case "wedge":
       return makeWedge(block, true);

@@ -31,7 +31,11 @@ interface Growing {
 
 const empty = (): Growing => ({ points: [], triangles: [], kinds: [], edges: [], tubes: [] });
 const finish = (g: Growing): Thing => ({
-  solid: { points: Float64Array.from(g.points), triangles: Uint16Array.from(g.triangles), triangleKinds: Uint8Array.from(g.kinds) },
+  solid: {
+    points: Float64Array.from(g.points),
+    triangles: Uint16Array.from(g.triangles),
+    triangleKinds: Uint8Array.from(g.kinds),
+  },
   edges: g.edges,
   tubes: g.tubes,
 });
@@ -47,7 +51,8 @@ export interface Block {
 
 function addBlock(g: Growing, b: Block, topKind: number, sideKind: number): void {
   const at = g.points.length / 3;
-  for (const z of [b.bottom, b.top]) for (const y of [b.fromY, b.toY]) for (const x of [b.fromX, b.toX]) g.points.push(x, y, z);
+  for (const z of [b.bottom, b.top])
+    for (const y of [b.fromY, b.toY]) for (const x of [b.fromX, b.toX]) g.points.push(x, y, z);
   const face = (p: number, q: number, r: number, s: number, kind: number): void => {
     g.triangles.push(at + p, at + q, at + r, at + p, at + r, at + s);
     g.kinds.push(kind, kind);
@@ -58,8 +63,26 @@ function addBlock(g: Growing, b: Block, topKind: number, sideKind: number): void
   face(2, 6, 7, 3, sideKind);
   face(0, 4, 6, 2, sideKind);
   face(1, 3, 7, 5, sideKind);
-  const corner = (i: number): Vector => [g.points[3 * (at + i)] ?? 0, g.points[3 * (at + i) + 1] ?? 0, g.points[3 * (at + i) + 2] ?? 0];
-  for (const [p, q] of [[0, 1], [1, 3], [3, 2], [2, 0], [4, 5], [5, 7], [7, 6], [6, 4], [0, 4], [1, 5], [2, 6], [3, 7]] as const) g.edges.push([corner(p), corner(q)]);
+  const corner = (i: number): Vector => [
+    g.points[3 * (at + i)] ?? 0,
+    g.points[3 * (at + i) + 1] ?? 0,
+    g.points[3 * (at + i) + 2] ?? 0,
+  ];
+  for (const [p, q] of [
+    [0, 1],
+    [1, 3],
+    [3, 2],
+    [2, 0],
+    [4, 5],
+    [5, 7],
+    [7, 6],
+    [6, 4],
+    [0, 4],
+    [1, 5],
+    [2, 6],
+    [3, 7],
+  ] as const)
+    g.edges.push([corner(p), corner(q)]);
 }
 
 /** A closed box. */
@@ -75,26 +98,48 @@ export function makeTable(block: Block, thickness: number, leg: number): Thing {
   addBlock(g, { ...block, bottom: block.top - thickness }, TOP, FRONT);
   for (const x of [block.fromX + 0.02, block.toX - 0.02 - leg]) {
     for (const y of [block.fromY + 0.02, block.toY - 0.02 - leg]) {
-      addBlock(g, { fromX: x, toX: x + leg, fromY: y, toY: y + leg, bottom: block.bottom, top: block.top - thickness }, FRONT, FRONT);
+      addBlock(
+        g,
+        { fromX: x, toX: x + leg, fromY: y, toY: y + leg, bottom: block.bottom, top: block.top - thickness },
+        FRONT,
+        FRONT,
+      );
     }
   }
   return finish(g);
 }
 
 /** Two rails with their posts. */
-export function makeBars(rails: readonly { readonly y: number; readonly z: number }[], fromX: number, toX: number, floor: number, radius: number): Thing {
+export function makeBars(
+  rails: readonly { readonly y: number; readonly z: number }[],
+  fromX: number,
+  toX: number,
+  floor: number,
+  radius: number,
+): Thing {
   const g = empty();
   for (const rail of rails) {
     addTube(g, [fromX, rail.y, rail.z], [toX, rail.y, rail.z], radius);
-    for (const x of [fromX + 0.06, toX - 0.06]) addTube(g, [x, rail.y, floor], [x, rail.y, rail.z - radius * 0.6], radius * 0.8);
+    for (const x of [fromX + 0.06, toX - 0.06])
+      addTube(g, [x, rail.y, floor], [x, rail.y, rail.z - radius * 0.6], radius * 0.8);
   }
   return finish(g);
 }
 
-/** A firm roll lying across. */
-export function makeRoll(centre: Vector, half: number, radius: number): Thing {
+/** A firm roll, lying across the person or lengthwise under the trunk. */
+export function makeRoll(centre: Vector, half: number, radius: number, lengthwise: boolean): Thing {
   const g = empty();
-  addTube(g, [centre[0], centre[1] - half, centre[2]], [centre[0], centre[1] + half, centre[2]], radius, 20, TOP, FRONT);
+  const x = lengthwise ? half : 0;
+  const y = lengthwise ? 0 : half;
+  addTube(
+    g,
+    [centre[0] - x, centre[1] - y, centre[2]],
+    [centre[0] + x, centre[1] + y, centre[2]],
+    radius,
+    20,
+    TOP,
+    FRONT,
+  );
   return finish(g);
 }
 
@@ -114,6 +159,17 @@ function addTube(g: Growing, from: Vector, to: Vector, radius: number, sides = 8
     }
   }
   g.points.push(...from, ...to);
+  if (kind === TOP) {
+    // The round ends of a roll are drawn as many short edges.
+    const corner = (i: number): Vector => [
+      g.points[3 * (at + i)] ?? 0,
+      g.points[3 * (at + i) + 1] ?? 0,
+      g.points[3 * (at + i) + 2] ?? 0,
+    ];
+    for (let k = 0; k < sides; k++) {
+      g.edges.push([corner(k), corner((k + 1) % sides)], [corner(sides + k), corner(sides + ((k + 1) % sides))]);
+    }
+  }
   for (let k = 0; k < sides; k++) {
     const n = (k + 1) % sides;
     g.triangles.push(at + k, at + n, at + sides + k, at + n, at + sides + n, at + sides + k);
@@ -133,6 +189,21 @@ export function makeWedge(block: Block, highAtFarX: boolean): Thing {
     if (far !== highAtFarX) g.points[3 * i + 2] = block.bottom + 0.02;
   }
   const corner = (i: number): Vector => [g.points[3 * i] ?? 0, g.points[3 * i + 1] ?? 0, g.points[3 * i + 2] ?? 0];
-  g.edges = ([[0, 1], [1, 3], [3, 2], [2, 0], [4, 5], [5, 7], [7, 6], [6, 4], [0, 4], [1, 5], [2, 6], [3, 7]] as const).map(([p, q]) => [corner(p), corner(q)]);
+  g.edges = (
+    [
+      [0, 1],
+      [1, 3],
+      [3, 2],
+      [2, 0],
+      [4, 5],
+      [5, 7],
+      [7, 6],
+      [6, 4],
+      [0, 4],
+      [1, 5],
+      [2, 6],
+      [3, 7],
+    ] as const
+  ).map(([p, q]) => [corner(p), corner(q)]);
   return finish(g);
 }

@@ -45,18 +45,42 @@ export function startSkin(body: Body, look: Look): SkinContext {
   };
 }
 
-export const originOf = (context: SkinContext, id: SegmentId): Vector => context.origins[context.body.segmentIndex[id]] ?? [0, 0, 0];
-export const lengthOf = (context: SkinContext, id: SegmentId): number => context.body.segments[context.body.segmentIndex[id]]?.length ?? 0;
-export const lateralOf = (context: SkinContext, side: Side): number => (side === "weak" ? context.body.weakAt : -context.body.weakAt);
+export const originOf = (context: SkinContext, id: SegmentId): Vector =>
+  context.origins[context.body.segmentIndex[id]] ?? [0, 0, 0];
+export const lengthOf = (context: SkinContext, id: SegmentId): number =>
+  context.body.segments[context.body.segmentIndex[id]]?.length ?? 0;
+export const lateralOf = (context: SkinContext, side: Side): number =>
+  side === "weak" ? context.body.weakAt : -context.body.weakAt;
 export const limb = (name: LimbSegment, side: Side): SegmentId => `${name}.${side}`;
-export const rigid = (context: SkinContext, id: SegmentId): Binding => ({ first: context.body.segmentIndex[id], second: context.body.segmentIndex[id], share: 0 });
+export const rigid = (context: SkinContext, id: SegmentId): Binding => ({
+  first: context.body.segmentIndex[id],
+  second: context.body.segmentIndex[id],
+  share: 0,
+});
 export function between(context: SkinContext, first: SegmentId, second: SegmentId, share: number): Binding {
-  return { first: context.body.segmentIndex[first], second: context.body.segmentIndex[second], share: Math.min(1, Math.max(0, share)) };
+  return {
+    first: context.body.segmentIndex[first],
+    second: context.body.segmentIndex[second],
+    share: Math.min(1, Math.max(0, share)),
+  };
 }
 
 /** A kind for this figure: tones of the person become the helper's where the figure is the helper. */
-export function kindFor(context: SkinContext, part: string, tone: Tone, side: Side | null = null, extra: Partial<Pick<SurfaceKind, "hatched" | "quiet" | "hand">> = {}): number {
-  const helperTones: Partial<Record<Tone, Tone>> = { skin: "helperSkin", shirt: "helperShirt", shorts: "helperTrousers", hair: "helperHair", shoe: "helperShoe", sole: "helperShoe" };
+export function kindFor(
+  context: SkinContext,
+  part: string,
+  tone: Tone,
+  side: Side | null = null,
+  extra: Partial<Pick<SurfaceKind, "hatched" | "quiet" | "hand">> = {},
+): number {
+  const helperTones: Partial<Record<Tone, Tone>> = {
+    skin: "helperSkin",
+    shirt: "helperShirt",
+    shorts: "helperTrousers",
+    hair: "helperHair",
+    shoe: "helperShoe",
+    sole: "helperShoe",
+  };
   const helper = context.look.owner === "helper";
   return context.kinds.number({
     owner: context.look.owner,

@@ -5,7 +5,12 @@ import { type HandShape, kindFor, lateralOf, limb, originOf, rigid, type SkinCon
 import { FINGERS, PALM_RINGS } from "./shape.data.ts";
 
 /** Bend of each finger joint from knuckle to tip [rad], and how far the thumb stands off and comes across the palm. */
-const BENDS: Readonly<Record<HandShape, { readonly joints: readonly [number, number, number]; readonly thumbOut: number; readonly thumbAcross: number }>> = {
+const BENDS: Readonly<
+  Record<
+    HandShape,
+    { readonly joints: readonly [number, number, number]; readonly thumbOut: number; readonly thumbAcross: number }
+  >
+> = {
   mitten: { joints: [0.03, 0.06, 0.03], thumbOut: 0.75, thumbAcross: 0.12 },
   flat: { joints: [0.07, 0.1, 0.06], thumbOut: 0.85, thumbAcross: 0.05 },
   relaxed: { joints: [0.3, 0.4, 0.25], thumbOut: 0.45, thumbAcross: 0.5 },
@@ -22,16 +27,21 @@ export function addHand(context: SkinContext, side: Side): void {
   const wrist = originOf(context, limb("hand", side));
   const binding = rigid(context, limb("hand", side));
   const kind = kindFor(context, "hand", "skin", side, { hatched: true, hand: true });
-  const palm = PALM_RINGS.map((row): Ring => ({
-    at: [wrist[0], wrist[1] + row.thumbward * out * mm, wrist[2] - row.down * mm],
-    side: [0, row.half * flesh, 0],
-    front: [row.palm * flesh, 0, 0],
-    back: [-row.back * flesh, 0, 0],
-    exponent: 2.6,
-    binding,
-    kind,
-  }));
-  sweepRounded(mesh, palm, 12, [[0, 0, 16 * mm], [0, 0, -10 * mm]]);
+  const palm = PALM_RINGS.map(
+    (row): Ring => ({
+      at: [wrist[0], wrist[1] + row.thumbward * out * mm, wrist[2] - row.down * mm],
+      side: [0, row.half * flesh, 0],
+      front: [row.palm * flesh, 0, 0],
+      back: [-row.back * flesh, 0, 0],
+      exponent: 2.6,
+      binding,
+      kind,
+    }),
+  );
+  sweepRounded(mesh, palm, 12, [
+    [0, 0, 16 * mm],
+    [0, 0, -10 * mm],
+  ]);
   const bends = BENDS[shape];
   if (shape === "mitten" || shape === "relaxed") {
     const bend = bends.joints;
@@ -59,7 +69,11 @@ function addDigit(
   const wrist = originOf(context, limb("hand", side));
   const lengthScale = context.body.size.sex === "female" ? 0.92 : 1;
   const radius = finger.radius * flesh;
-  let at: Vector = [wrist[0] + 6 * flesh, wrist[1] + finger.thumbward * out * flesh, wrist[2] - finger.down * mm * lengthScale];
+  let at: Vector = [
+    wrist[0] + 6 * flesh,
+    wrist[1] + finger.thumbward * out * flesh,
+    wrist[2] - finger.down * mm * lengthScale,
+  ];
   let angle = 0;
   const shares = [0.46, 0.3, 0.24] as const;
   const rings: Ring[] = [];
@@ -109,7 +123,25 @@ function addThumb(context: SkinContext, side: Side, outward: number, across: num
     const length = Math.hypot(sideways[1], sideways[2]) || 1;
     const s: Vector = [0, sideways[1] / length, sideways[2] / length];
     const f: Vector = [s[1] * along[2] - s[2] * along[1], s[2] * along[0], -s[1] * along[0]];
-    return { at, side: scale(s, radius * flesh), front: scale(f, radius * flesh), back: scale(f, -radius * flesh), exponent: 2, binding, kind };
+    return {
+      at,
+      side: scale(s, radius * flesh),
+      front: scale(f, radius * flesh),
+      back: scale(f, -radius * flesh),
+      exponent: 2,
+      binding,
+      kind,
+    };
   };
-  sweepRounded(mesh, [ring(root, first, 17), ring(add(root, scale(first, 34 * mm)), first, 13), ring(knuckle, first, 10.5), ring(end, second, 9)], 8, [scale(first, -14 * flesh), scale(second, 9 * flesh)]);
+  sweepRounded(
+    mesh,
+    [
+      ring(root, first, 17),
+      ring(add(root, scale(first, 34 * mm)), first, 13),
+      ring(knuckle, first, 10.5),
+      ring(end, second, 9),
+    ],
+    8,
+    [scale(first, -14 * flesh), scale(second, 9 * flesh)],
+  );
 }

@@ -34,7 +34,22 @@ export function addHead(context: SkinContext): void {
     binding: between(context, "thorax", "head", share),
     kind: kindFor(context, "neck", "skin", null, { quiet: 2.2 }),
   });
-  sweep(mesh, [neckRing(-60, -6, 0.9, 0), neckRing(-25, -4, 1, 0.1), neckRing(5, 0, 0.98, 0.4), neckRing(40, 5, 0.98, 0.8), neckRing(78, 8, 1, 1), neckRing(110, 10, 0.9, 1)], 14, [[0, 0, 0], [0, 0, 0]]);
+  sweep(
+    mesh,
+    [
+      neckRing(-60, -6, 0.9, 0),
+      neckRing(-25, -4, 1, 0.1),
+      neckRing(5, 0, 0.98, 0.4),
+      neckRing(40, 5, 0.98, 0.8),
+      neckRing(78, 8, 1, 1),
+      neckRing(110, 10, 0.9, 1),
+    ],
+    14,
+    [
+      [0, 0, 0],
+      [0, 0, 0],
+    ],
+  );
   const ring = (row: (typeof HEAD_RINGS)[number], swell: number, kind: number): Ring => ({
     at: [row.middle * mm, 0, head[2] + row.up * mm],
     side: [0, (row.half + swell) * mm, 0],
@@ -44,11 +59,27 @@ export function addHead(context: SkinContext): void {
     binding: own,
     kind,
   });
-  sweep(mesh, HEAD_RINGS.map((row) => ring(row, 0, skin)), 18, [[0, 0, -4 * mm], [0, 0, 4 * mm]]);
+  sweep(
+    mesh,
+    HEAD_RINGS.map((row) => ring(row, 0, skin)),
+    18,
+    [
+      [0, 0, -4 * mm],
+      [0, 0, 4 * mm],
+    ],
+  );
   addEllipsoid(mesh, [99 * mm, 0, head[2] + 96 * mm], [15 * mm, 11 * mm, 15 * mm], own, skin, 8, 6);
   addEllipsoid(mesh, [98 * mm, 0, head[2] + 112 * mm], [8 * mm, 8 * mm, 26 * mm], own, skin, 8, 6);
   for (const out of [1, -1]) {
-    addEllipsoid(mesh, [-4 * mm, out * 76 * mm, head[2] + 112 * mm], [17 * mm, 8 * mm, 30 * mm], own, kindFor(context, out > 0 ? "earOne" : "earTwo", "skin"), 8, 6);
+    addEllipsoid(
+      mesh,
+      [-4 * mm, out * 76 * mm, head[2] + 112 * mm],
+      [17 * mm, 8 * mm, 30 * mm],
+      own,
+      kindFor(context, out > 0 ? "earOne" : "earTwo", "skin"),
+      8,
+      6,
+    );
   }
   if (look.hair !== "bald") addHair(context, head);
 }
@@ -69,7 +100,12 @@ function addHair(context: SkinContext, head: Vector): void {
     if (high === undefined || low === undefined) return { middle: 0, front: 0, back: 0, half: 0 };
     const t = high.up === low.up ? 0 : (up - low.up) / (high.up - low.up);
     const mix = (a: number, b: number): number => a + (b - a) * t;
-    return { middle: mix(low.middle, high.middle), front: mix(low.front, high.front), back: mix(low.back, high.back), half: mix(low.half, high.half) };
+    return {
+      middle: mix(low.middle, high.middle),
+      front: mix(low.front, high.front),
+      back: mix(low.back, high.back),
+      half: mix(low.half, high.half),
+    };
   };
   // Columns run from the crown down to the hairline and tuck under the skin there.
   const tip = mesh.bindings.length;
@@ -89,7 +125,11 @@ function addHair(context: SkinContext, head: Vector): void {
       const c = Math.cos(angle);
       const s = Math.sin(angle);
       const depth = c >= 0 ? at.front + swell : at.back + swell;
-      mesh.points.push((at.middle + c * depth) * mm, s * (at.half + swell) * mm, head[2] + (up + 11 * (1 - t) ** 2) * mm);
+      mesh.points.push(
+        (at.middle + c * depth) * mm,
+        s * (at.half + swell) * mm,
+        head[2] + (up + 11 * (1 - t) ** 2) * mm,
+      );
       mesh.bindings.push(own);
     }
   }
@@ -98,11 +138,27 @@ function addHair(context: SkinContext, head: Vector): void {
     mesh.triangles.push(tip, index(1, k), index(1, k + 1));
     mesh.kinds.push(hair);
     for (let r = 1; r < rows; r++) {
-      mesh.triangles.push(index(r, k), index(r + 1, k), index(r, k + 1), index(r, k + 1), index(r + 1, k), index(r + 1, k + 1));
+      mesh.triangles.push(
+        index(r, k),
+        index(r + 1, k),
+        index(r, k + 1),
+        index(r, k + 1),
+        index(r + 1, k),
+        index(r + 1, k + 1),
+      );
       mesh.kinds.push(hair, hair);
     }
   }
-  if (long) addEllipsoid(mesh, [-92 * mm, 0, head[2] + 214 * mm], [40 * mm, 40 * mm, 38 * mm], own, kindFor(context, "bun", "hair"), 12, 8);
+  if (long)
+    addEllipsoid(
+      mesh,
+      [-92 * mm, 0, head[2] + 214 * mm],
+      [40 * mm, 40 * mm, 38 * mm],
+      own,
+      kindFor(context, "bun", "hair"),
+      12,
+      8,
+    );
 }
 
 /** Eyes, brows and mouth, a little in front of the skin. */

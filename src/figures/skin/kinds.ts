@@ -1,7 +1,22 @@
 import type { Side } from "../../quantity/sides.ts";
 
 /** Colour areas of the drawing; what colour each has is the theme's business. */
-export const TONES = ["skin", "shirt", "shorts", "hair", "shoe", "sole", "helperSkin", "helperShirt", "helperTrousers", "helperHair", "helperShoe", "top", "front", "bar"] as const;
+export const TONES = [
+  "skin",
+  "shirt",
+  "shorts",
+  "hair",
+  "shoe",
+  "sole",
+  "helperSkin",
+  "helperShirt",
+  "helperTrousers",
+  "helperHair",
+  "helperShoe",
+  "top",
+  "front",
+  "bar",
+] as const;
 export type Tone = (typeof TONES)[number];
 export type Owner = "person" | "helper" | "thing";
 

@@ -19,7 +19,12 @@ const CLOTH = {
 } as const;
 const HATCH_FROM_MM: Readonly<Record<LongPart, number>> = { upperArm: 35, forearm: -1, thigh: 100, shank: -1 };
 const CLOTH_THICKNESS_MM = 4;
-const GROWTH: Readonly<Record<LongPart, readonly [number, number]>> = { upperArm: [0.85, 0.6], forearm: [0.6, 0.35], thigh: [0.85, 0.6], shank: [0.6, 0.35] };
+const GROWTH: Readonly<Record<LongPart, readonly [number, number]>> = {
+  upperArm: [0.85, 0.6],
+  forearm: [0.6, 0.35],
+  thigh: [0.85, 0.6],
+  shank: [0.6, 0.35],
+};
 
 export function addLimbs(context: SkinContext): void {
   for (const side of SIDES) {
@@ -40,13 +45,22 @@ function addLong(context: SkinContext, name: LongPart, side: Side): void {
   const hem = CLOTH[look.owner][name];
   const hatchFrom = (HATCH_FROM_MM[name] * mm) / length;
   const cloth = name === "upperArm" || name === "forearm" ? "shirt" : "shorts";
-  const stations = [...new Set([...rows.map((row) => row.along), ...(hem > 0 && hem < 1 ? [hem - 0.0005, hem + 0.0005] : []), ...(hatchFrom > 0 ? [hatchFrom] : [])])].sort((a, b) => a - b);
+  const stations = [
+    ...new Set([
+      ...rows.map((row) => row.along),
+      ...(hem > 0 && hem < 1 ? [hem - 0.0005, hem + 0.0005] : []),
+      ...(hatchFrom > 0 ? [hatchFrom] : []),
+    ]),
+  ].sort((a, b) => a - b);
   const slim = context.body.size.sex === "female" && (name === "upperArm" || name === "forearm") ? 0.93 : 1;
   const [near, far] = GROWTH[name];
   const rings = stations.map((along): Ring => {
     const at = sample(rows, along);
     // Flesh in the middle of a limb follows the build; joints do so less.
-    const power = name === "shank" || name === "forearm" ? near + (far - near) * along + 0.25 * Math.sin(Math.PI * Math.min(1, along * 1.4)) ** 2 * (along < 0.7 ? 1 : 0) : near + (far - near) * Math.max(0, along - 0.4) / 0.6;
+    const power =
+      name === "shank" || name === "forearm"
+        ? near + (far - near) * along + 0.25 * Math.sin(Math.PI * Math.min(1, along * 1.4)) ** 2 * (along < 0.7 ? 1 : 0)
+        : near + ((far - near) * Math.max(0, along - 0.4)) / 0.6;
     const covered = along < hem;
     const flesh = mm * girth ** power * (along > 0.001 && along < 0.95 ? slim : 1);
     const thick = covered ? CLOTH_THICKNESS_MM * mm : 0;
@@ -89,7 +103,13 @@ function addFoot(context: SkinContext, side: Side): void {
   const ankle = originOf(context, limb("foot", side));
   const toes = originOf(context, limb("toes", side));
   const kind = kindFor(context, "foot", tone, side, { hatched: !shoe });
-  const ring = (row: { ahead: number; top: number; bottom: number; half: number; mid: number }, from: Vector, segment: "foot" | "toes", high: number, low: number): Ring => {
+  const ring = (
+    row: { ahead: number; top: number; bottom: number; half: number; mid: number },
+    from: Vector,
+    segment: "foot" | "toes",
+    high: number,
+    low: number,
+  ): Ring => {
     const top = high;
     const bottom = low;
     const middle = bottom + (top - bottom) * 0.4;
@@ -107,5 +127,8 @@ function addFoot(context: SkinContext, side: Side): void {
     ...FOOT_RINGS.map((row) => ring(row, ankle, "foot", (row.top + extra) * mm, row.bottom * mm)),
     ...TOE_RINGS.map((row) => ring(row, toes, "toes", (row.top + extra) * mm, row.bottom * mm)),
   ];
-  sweep(mesh, rings, 14, [[-5 * mm, 0, 0], [(7 + extra) * mm, 0, 0]]);
+  sweep(mesh, rings, 14, [
+    [-5 * mm, 0, 0],
+    [(7 + extra) * mm, 0, 0],
+  ]);
 }

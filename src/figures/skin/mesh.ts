@@ -38,7 +38,11 @@ function addPoint(mesh: Mesh, at: Vector, binding: Binding): number {
   return mesh.bindings.length - 1;
 }
 
-const pointOf = (mesh: Mesh, i: number): Vector => [mesh.points[3 * i] ?? 0, mesh.points[3 * i + 1] ?? 0, mesh.points[3 * i + 2] ?? 0];
+const pointOf = (mesh: Mesh, i: number): Vector => [
+  mesh.points[3 * i] ?? 0,
+  mesh.points[3 * i + 1] ?? 0,
+  mesh.points[3 * i + 2] ?? 0,
+];
 
 /** Rounds off an end: rings that shrink along a quarter of an ellipse. */
 export function roundedEnd(ring: Ring, bulge: Vector, steps = 3): Ring[] {
@@ -121,7 +125,15 @@ function faceOutward(mesh: Mesh, firstTriangle: number, first: Ring, last: Ring)
 }
 
 /** An egg: half axes along x, y, z, turned by nothing. */
-export function addEllipsoid(mesh: Mesh, at: Vector, half: Vector, binding: Binding, kind: number, sides = 12, rows = 7): void {
+export function addEllipsoid(
+  mesh: Mesh,
+  at: Vector,
+  half: Vector,
+  binding: Binding,
+  kind: number,
+  sides = 12,
+  rows = 7,
+): void {
   const rings: Ring[] = [];
   for (let k = 1; k < rows; k++) {
     const angle = Math.PI * (k / rows);
@@ -137,19 +149,25 @@ export function addEllipsoid(mesh: Mesh, at: Vector, half: Vector, binding: Bind
     });
   }
   const tip = half[2] * (1 - Math.cos(Math.PI / rows));
-  sweep(mesh, rings, sides, [[0, 0, tip], [0, 0, -tip]]);
+  sweep(mesh, rings, sides, [
+    [0, 0, tip],
+    [0, 0, -tip],
+  ]);
 }
 
 /** Sweeps rings and rounds both ends off by the given bulges beyond the first and the last ring. */
-export function sweepRounded(mesh: Mesh, rings: readonly Ring[], sides: number, bulges: readonly [Vector, Vector]): void {
+export function sweepRounded(
+  mesh: Mesh,
+  rings: readonly Ring[],
+  sides: number,
+  bulges: readonly [Vector, Vector],
+): void {
   const first = rings[0];
   const last = rings[rings.length - 1];
   if (first === undefined || last === undefined) return;
   const rest = 1 - Math.sin(Math.PI / 3);
-  sweep(
-    mesh,
-    [...roundedEnd(first, bulges[0]).reverse(), ...rings, ...roundedEnd(last, bulges[1])],
-    sides,
-    [scale(bulges[0], rest), scale(bulges[1], rest)],
-  );
+  sweep(mesh, [...roundedEnd(first, bulges[0]).reverse(), ...rings, ...roundedEnd(last, bulges[1])], sides, [
+    scale(bulges[0], rest),
+    scale(bulges[1], rest),
+  ]);
 }

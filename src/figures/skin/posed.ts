@@ -7,7 +7,12 @@ export interface Support {
   /** Height of the top [m]. */
   readonly top: number;
   /** Footprint [m]; the mat has none and reaches everywhere. */
-  readonly footprint: { readonly fromX: number; readonly toX: number; readonly fromY: number; readonly toY: number } | null;
+  readonly footprint: {
+    readonly fromX: number;
+    readonly toX: number;
+    readonly fromY: number;
+    readonly toY: number;
+  } | null;
   /** Skin up to this far under the top is brought up to it [m]. */
   readonly depth: number;
 }
@@ -26,20 +31,32 @@ export function poseSkin(skin: Skin, frames: Frames, supports: readonly Support[
   }
   for (let i = 0; i < count; i++) {
     place(table, 12 * (skin.firstSegment[i] ?? 0), skin.inFirst, 3 * i, out, 1 - (skin.share[i] ?? 0));
-    if ((skin.share[i] ?? 0) > 0) place(table, 12 * (skin.secondSegment[i] ?? 0), skin.inSecond, 3 * i, out, skin.share[i] ?? 0);
+    if ((skin.share[i] ?? 0) > 0)
+      place(table, 12 * (skin.secondSegment[i] ?? 0), skin.inSecond, 3 * i, out, skin.share[i] ?? 0);
   }
   for (const support of supports) pushUp(out, support);
   return out;
 }
 
-function place(table: Float64Array, t: number, local: Float64Array, i: number, out: Float64Array, weight: number): void {
+function place(
+  table: Float64Array,
+  t: number,
+  local: Float64Array,
+  i: number,
+  out: Float64Array,
+  weight: number,
+): void {
   const x = local[i] ?? 0;
   const y = local[i + 1] ?? 0;
   const z = local[i + 2] ?? 0;
   for (let k = 0; k < 3; k++) {
     out[i + k] =
       (out[i + k] ?? 0) +
-      weight * ((table[t + 3 * k] ?? 0) * x + (table[t + 3 * k + 1] ?? 0) * y + (table[t + 3 * k + 2] ?? 0) * z + (table[t + 9 + k] ?? 0));
+      weight *
+        ((table[t + 3 * k] ?? 0) * x +
+          (table[t + 3 * k + 1] ?? 0) * y +
+          (table[t + 3 * k + 2] ?? 0) * z +
+          (table[t + 9 + k] ?? 0));
   }
 }
 

@@ -30,7 +30,9 @@ export function addTrunk(context: SkinContext): void {
   const bindingAt = (z: number): Binding => {
     const low = smooth((z - abdomen) / 0.1 + 0.5);
     const high = smooth((z - thorax) / 0.1 + 0.5);
-    return z < (abdomen + thorax) / 2 ? between(context, "pelvis", "abdomen", low) : between(context, "abdomen", "thorax", high);
+    return z < (abdomen + thorax) / 2
+      ? between(context, "pelvis", "abdomen", low)
+      : between(context, "abdomen", "thorax", high);
   };
   // The table's neck ends at the reference neck; the trunk is stretched to this body's.
   const stretch = (neck - 0.005) / (top * mm);
@@ -51,7 +53,10 @@ export function addTrunk(context: SkinContext): void {
       kind: row.up < SHIRT_HEM_MM ? shorts : shirt,
     };
   });
-  sweep(mesh, rings, 22, [[0, 0, -14 * mm], [0, 0, 2 * mm]]);
+  sweep(mesh, rings, 22, [
+    [0, 0, -14 * mm],
+    [0, 0, 2 * mm],
+  ]);
   for (const side of SIDES) {
     const out = lateralOf(context, side);
     addEllipsoid(
@@ -85,7 +90,12 @@ function withHem(table: readonly TrunkRow[]): TrunkRow[] {
   if (low === undefined || high === undefined) return [...table];
   const t = (SHIRT_HEM_MM - low.up) / (high.up - low.up);
   const mix = (a: number, b: number): number => a + (b - a) * t;
-  const hem = { up: SHIRT_HEM_MM, half: mix(low.half, high.half), front: mix(low.front, high.front), back: mix(low.back, high.back) };
+  const hem = {
+    up: SHIRT_HEM_MM,
+    half: mix(low.half, high.half),
+    front: mix(low.front, high.front),
+    back: mix(low.back, high.back),
+  };
   return [...table.slice(0, above), hem, ...table.slice(above)];
 }
 
@@ -118,14 +128,42 @@ function addSlope(context: SkinContext, out: number, side: "weak" | "strong"): v
     };
     const first = ring(0);
     const last = ring(1);
-    const bulge: Vector = [(along[0] / length) * r1 * mm * fat, (along[1] / length) * r1 * mm * fat, (along[2] / length) * r1 * mm * fat];
+    const bulge: Vector = [
+      (along[0] / length) * r1 * mm * fat,
+      (along[1] / length) * r1 * mm * fat,
+      (along[2] / length) * r1 * mm * fat,
+    ];
     const against: Vector = [-bulge[0], -bulge[1], -bulge[2]];
     sweepRounded(mesh, [first, ring(0.45), ring(0.55), last], 10, [against, bulge]);
   };
   const blend = between(context, "thorax", limb("girdle", side), 0.6);
-  rope([-14 * mm, out * 30 * mm, neck[2] - 42 * mm], [shoulder[0] - 4 * mm, shoulder[1] - out * 18 * mm, shoulder[2] + 4 * mm], 36, 46, [inner, outer]);
+  rope(
+    [-14 * mm, out * 30 * mm, neck[2] - 42 * mm],
+    [shoulder[0] - 4 * mm, shoulder[1] - out * 18 * mm, shoulder[2] + 4 * mm],
+    36,
+    46,
+    [inner, outer],
+  );
   const arm = between(context, limb("girdle", side), limb("upperArm", side), 0.35);
-  rope([30 * mm, out * 70 * mm, thorax[2] + 60 * mm], [14 * mm, shoulder[1] - out * 14 * mm, shoulder[2] - 22 * mm], 52, 44, [blend, arm]);
-  rope([-46 * mm, out * 62 * mm, thorax[2] + 96 * mm], [-10 * mm, shoulder[1] - out * 8 * mm, shoulder[2] - 4 * mm], 50, 50, [blend, arm]);
-  rope([-38 * mm, out * 78 * mm, thorax[2] + 40 * mm], [-14 * mm, shoulder[1] - out * 14 * mm, shoulder[2] - 26 * mm], 52, 44, [blend, arm]);
+  rope(
+    [30 * mm, out * 70 * mm, thorax[2] + 60 * mm],
+    [14 * mm, shoulder[1] - out * 14 * mm, shoulder[2] - 22 * mm],
+    52,
+    44,
+    [blend, arm],
+  );
+  rope(
+    [-46 * mm, out * 62 * mm, thorax[2] + 96 * mm],
+    [-10 * mm, shoulder[1] - out * 8 * mm, shoulder[2] - 4 * mm],
+    50,
+    50,
+    [blend, arm],
+  );
+  rope(
+    [-38 * mm, out * 78 * mm, thorax[2] + 40 * mm],
+    [-14 * mm, shoulder[1] - out * 14 * mm, shoulder[2] - 26 * mm],
+    52,
+    44,
+    [blend, arm],
+  );
 }
