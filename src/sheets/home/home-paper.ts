@@ -4,14 +4,16 @@ import { type Block, PAGE, type Paper, type Run } from "../paper/paper.ts";
 import { sayDate } from "../words/dates.ts";
 
 /** Sizes [CSS pixels]; 22 is 16.5 points, the least on a home sheet. */
-const PLAIN = { title: 44, name: 32, words: 23, count: 25, least: 22, leading: 1.28, picture: 168, shares: [0.27, 0.5, 0.23] } as const;
-const APHASIA = { title: 46, name: 38, words: 26, count: 32, least: 24, leading: 1.5, picture: 250, shares: [0.42, 0.37, 0.21] } as const;
+const PLAIN = { title: 44, name: 32, words: 23, count: 25, least: 22, leading: 1.28, picture: 160, shares: [0.25, 0.53, 0.22] } as const;
+const APHASIA = { title: 44, name: 34, words: 24, count: 30, least: 22, leading: 1.5, picture: 290, shares: [0.48, 0.52, 0] } as const;
 type Sizes = typeof PLAIN | typeof APHASIA;
 
+/** Overleaf the boxes may be smaller. */
+const OVERLEAF_SHRINK = 0.84;
 const GAP = 18;
 const DAY_BOXES = 12;
-/** Mean width of a letter of the sans, as a part of its size; taken wide, so that an estimate is rather too high. */
-const LETTER = 0.52;
+/** Mean width of a letter of the sans, as a part of its size; a little wide, so that an estimate is rather too high. */
+const LETTER = 0.5;
 
 const STRIPES = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 24"><rect x="1" y="1" width="62" height="22" rx="11" fill="#ffffff" stroke="#000000" stroke-width="1.6"/><path d="M8 21L18 3M18 22L30 2M28 22L40 2M38 22L50 2M48 21L57 5" fill="none" stroke="#000000" stroke-width="1.1"/></svg>`;
 
@@ -32,7 +34,7 @@ export function homePaper(sheet: HomeSheet): Paper {
     date: sheet.date,
     pages: [
       { blocks: [...head, ...front], foot, shrinkTo: sizes.least / sizes.words },
-      { blocks: [...over, ...tickBlocks(sheet, sizes)], foot: [], shrinkTo: sizes.least / sizes.words },
+      { blocks: [...over, ...tickBlocks(sheet, sizes)], foot: [], shrinkTo: OVERLEAF_SHRINK },
     ],
   };
 }
@@ -73,7 +75,8 @@ function stripBlocks(strip: HomeStrip, sizes: Sizes): readonly Block[] {
     ...(strip.helper === null ? [] : [words([bold(strip.helper)], sizes.words, sizes.leading)]),
     words([{ text: strip.howMany, font: "serifBold" }], sizes.count, 1.3),
   ];
-  const [picture, middle, stop] = sizes.shares;
+  const stop: Block = { kind: "box", border: "heavy", padding: 9, blocks: [words([bold("Stop if "), sans(`${strip.stopIf}.`)], sizes.least, 1.25)] };
+  const [forPicture, forText, forStop] = sizes.shares;
   return [
     { kind: "rule", weight: 2 },
     { kind: "space", height: 9 },
@@ -81,9 +84,9 @@ function stripBlocks(strip: HomeStrip, sizes: Sizes): readonly Block[] {
       kind: "row",
       gap: GAP,
       cells: [
-        { share: picture, upright: "middle", blocks: strip.picture === null ? [] : [{ kind: "figure", svg: strip.picture.svg, alt: strip.picture.alt, height: sizes.picture }] },
-        { share: middle, upright: "middle", blocks: text },
-        { share: stop, upright: "middle", blocks: [{ kind: "box", border: "heavy", padding: 9, blocks: [words([bold("Stop if "), sans(`${strip.stopIf}.`)], sizes.least, 1.25)] }] },
+        { share: forPicture, upright: "middle", blocks: strip.picture === null ? [] : [{ kind: "figure", svg: strip.picture.svg, alt: strip.picture.alt, height: sizes.picture }] },
+        { share: forText, upright: "middle", blocks: forStop > 0 ? text : [...text, { kind: "space", height: 6 }, stop] },
+        ...(forStop > 0 ? [{ share: forStop, upright: "middle", blocks: [stop] } as const] : []),
       ],
     },
     { kind: "space", height: 9 },
@@ -110,22 +113,24 @@ function footBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
 
 function tickBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
   return [
+    { kind: "rule", weight: 2 },
+    { kind: "space", height: 10 },
     { kind: "heading", level: 2, text: HOME_WORDS.ticksTitle, size: sizes.name, font: "serifBold" },
     words([sans(HOME_WORDS.ticks)], sizes.least, 1.3),
     ...sheet.strips.flatMap(({ name }): readonly Block[] => [
       { kind: "space", height: 14 },
       { kind: "heading", level: 3, text: name, size: sizes.words, font: "serifBold" },
-      { kind: "ticks", boxes: DAY_BOXES, side: 46, label: [], size: sizes.least },
+      { kind: "ticks", boxes: DAY_BOXES, side: 42, label: [], size: sizes.least },
       { kind: "space", height: 8 },
     ]),
     { kind: "space", height: 20 },
     words([sans(HOME_WORDS.hard)], sizes.least, 1.3),
-    ...[0, 1].flatMap((): readonly Block[] => [{ kind: "space", height: 44 }, { kind: "rule", weight: 1 }]),
+    ...[0, 1].flatMap((): readonly Block[] => [{ kind: "space", height: 40 }, { kind: "rule", weight: 1 }]),
     { kind: "space", height: 26 },
     words([sans(HOME_WORDS.phone)], sizes.least, 1.3),
     { kind: "space", height: 18 },
     { kind: "rule", weight: 1 },
-    ...(sheet.date === null ? [] : [{ kind: "space", height: 10 } as const, words([sans(`Sheet of ${sayDate(sheet.date)}`)], sizes.least, 1.3)]),
+    ...(sheet.date === null ? [] : [{ kind: "space", height: 10 } as const, words([{ text: `Sheet of ${sayDate(sheet.date)}`, font: "serif" }], sizes.least, 1.3)]),
   ];
 }
 

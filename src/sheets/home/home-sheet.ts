@@ -81,7 +81,7 @@ export function makeHomeSheet(input: HomeSheetInput): HomeSheet | NoHomeSheet {
     title: short ? HOME_WORDS.shortTitle : HOME_WORDS.title,
     legend: sayLegend(person, short),
     lookFirst: input.neglect === "none" ? null : fillSides("Look for your {weak} arm first.", person),
-    wait: input.shown === null ? HOME_WORDS.afterShowing : null,
+    wait: input.shown !== null ? null : short ? HOME_WORDS.shortAfterShowing : HOME_WORDS.afterShowing,
     strips: chosen.map((one) => makeStrip(input, one)),
     notAtHome: sayNotAtHome(leftOff, input.catalogue, chosen, person, short),
     stopAll: short ? HOME_WORDS.shortStopAll : HOME_WORDS.stopAll,

@@ -9,8 +9,9 @@ import type { HomeRung } from "./choose-home-rungs.ts";
 export const HOME_WORDS = {
   title: "At home this week",
   shortTitle: "At home",
-  stripes: "In the pictures they have stripes:",
-  afterShowing: "Wait to do these at home until you have shown them here two times.",
+  shortAfterShowing: "First show it here, 2 times.",
+  stripes: "They have stripes:",
+  afterShowing: "Show these here two times before you do them at home.",
   stopAll: "Stop and rest if you feel dizzy or sick, or if you are short of breath.",
   shortStopAll: "Dizzy or sick? Stop and rest.",
   callLead: "Call an ambulance:",
@@ -28,9 +29,9 @@ export function sayHowMany({ planned, rung }: HomeRung, short: boolean): string 
   const hold = holdSeconds === undefined || holdSeconds === 0 ? null : `${holdSeconds} seconds`;
   const unit = rung.dose.kind === "steps" ? "steps" : "times";
   const count = repetitions === undefined ? null : `${repetitions} ${repetitions === 1 ? unit.slice(0, -1) : unit}`;
-  if (count === null) return hold === null ? `${countOf(sets)}.` : short ? `${hold} × ${sets}` : `Hold for ${hold}, ${countOf(sets)}.`;
+  if (count === null) return hold === null ? `${countOf(sets)}.` : short ? `${hold} × ${sets}` : `Hold ${hold}, ${countOf(sets)}.`;
   if (short) return sets === 1 ? count : `${count} × ${sets}`;
-  const held = hold === null ? "" : ` Hold for ${hold}.`;
+  const held = hold === null ? "" : ` Hold ${hold}.`;
   if (sets === 1) return `${count}.${held}`;
   return sets === 2 ? `${count}, rest, ${count}.${held}` : `${count}. Rest. Do this ${countOf(sets)}.${held}`;
 }

@@ -179,7 +179,7 @@ function drawTable(block: Extract<Block, { kind: "table" }>, x: number, y: numbe
   const { pen } = setting;
   const unit = setting.scale * POINTS;
   pen.grouped("Table", () => {
-    pen.grouped("TR", () => drawCells(headCells(block), block.gap, x, y, width, setting, (fill) => pen.grouped("TH", fill)));
+    pen.grouped("TR", () => drawCells(headCells(block), block.gap, x, y, width, setting, (fill) => pen.grouped("TH", fill, { scope: "Column" })));
     let top = y + headHeight(block, width, setting);
     for (const cells of block.rows) {
       pen.line(x, top - 3 * unit, x + width, top - 3 * unit, 0.9 * unit);

@@ -8,9 +8,9 @@ export type PaperFonts = Readonly<Record<FontName, Uint8Array>>;
 export interface PdfPen {
   readonly widthOf: (text: string, font: FontName, size: number) => number;
   /** Everything drawn meanwhile belongs to one element of the structure tree. */
-  readonly tagged: (type: string, draw: () => void, options?: { readonly alt?: string; readonly scope?: "Column" }) => void;
+  readonly tagged: (type: string, draw: () => void, options?: { readonly alt?: string }) => void;
   /** Groups elements; holds no drawing of its own. */
-  readonly grouped: (type: string, fill: () => void) => void;
+  readonly grouped: (type: string, fill: () => void, options?: { readonly scope?: "Column" }) => void;
   readonly text: (text: string, x: number, baseline: number, font: FontName, size: number, colour: string) => void;
   readonly svg: (svg: string, x: number, y: number, width: number, height: number) => void;
   readonly rectangle: (x: number, y: number, width: number, height: number, paint: { readonly fill?: string; readonly stroke?: number }) => void;
@@ -70,15 +70,15 @@ export function openPdf({ title, language, date, fonts }: { readonly title: stri
         element.add(draw);
         depth -= 1;
       }),
-    grouped: (type, fill) =>
-      inside(type, {}, (element) => {
+    grouped: (type, fill, options = {}) =>
+      inside(type, options, (element) => {
         open.push(element);
         fill();
         open.pop();
       }),
     text: (text, x, baseline, font, size, colour) =>
       ornament(() => void document.font(font).fontSize(size).fillColor(colour).text(text, x, baseline, { lineBreak: false, baseline: "alphabetic" })),
-    svg: (svg, x, y, width, height) => ornament(() => drawSvg(document, svg, x, y, { width, height, preserveAspectRatio: "xMidYMid meet", assumePt: true })),
+    svg: (svg, x, y, width, height) => ornament(() => drawSvg(document, svg, x, y, { width, height, preserveAspectRatio: "xMidYMid meet", assumePt: true, fontCallback: (_family: string, bold: boolean): FontName => (bold ? "sansBold" : "sans") })),
     rectangle: (x, y, width, height, paint) =>
       ornament(() => {
         if (paint.fill !== undefined) document.rect(x, y, width, height).fill(paint.fill);

@@ -1,8 +1,9 @@
 import type { TherapistRow, TherapistSheet } from "./therapist-sheet.ts";
-import { type Block, type Cell, type Paper, type Run } from "../paper/paper.ts";
+import { type Block, type Cell, PAGE, type Paper, type Run } from "../paper/paper.ts";
 import { sayDate } from "../words/dates.ts";
 
 const SMALL = 12.5;
+const MOST_LINE = 236;
 const SHARES = [0.16, 0.33, 0.29, 0.22] as const;
 
 const sans = (text: string): Run => ({ text, font: "sans" });
@@ -33,8 +34,14 @@ function headBlocks(sheet: TherapistSheet): readonly Block[] {
     { kind: "space", height: 4 },
     ...(sheet.changes.length === 0 ? [] : [words([{ text: "Changed: ", font: "serifBold" }, { text: sheet.changes.join(" "), font: "serif" }], 14.5, 1.3)]),
     { kind: "space", height: 8 },
-    ...(sheet.line === null ? [] : [{ kind: "figure", svg: sheet.line.svg, alt: sheet.line.alt, height: 150 } as const, { kind: "space", height: 8 } as const]),
+    ...(sheet.line === null ? [] : [{ kind: "figure", svg: sheet.line.svg, alt: sheet.line.alt, height: lineHeight(sheet.line.svg) } as const, { kind: "space", height: 8 } as const]),
   ];
+}
+
+/** The line goes from margin to margin; its height follows from its own proportions. */
+function lineHeight(svg: string): number {
+  const [, width = 0, height = 0] = /viewBox="\S+ \S+ (\S+) (\S+)"/.exec(svg)?.map(Number) ?? [];
+  return width > 0 ? Math.min(MOST_LINE, ((PAGE.width - 2 * PAGE.margin) * height) / width) : MOST_LINE;
 }
 
 function tableBlocks(sheet: TherapistSheet): readonly Block[] {
