@@ -13,6 +13,7 @@ import { buildSkin, type Skin } from "./skin/build.ts";
 import type { Look } from "./skin/context.ts";
 import { faceStrokes } from "./skin/head.ts";
 import { poseSkin } from "./skin/posed.ts";
+import { settleSkin } from "./skin/settle.ts";
 
 /** Everything of a picture that does not depend on the eye. */
 export interface PreparedScene {
@@ -74,6 +75,7 @@ export function prepareScene(input: SceneInput): PreparedScene {
   const placed = placeThings(body, frames, specification);
   const skin = skinOf(body, lookOf(body, input));
   const points = poseSkin(skin, frames, placed.supports);
+  if (specification !== null) settleSkin(body, frames, specification, placed.tops, points);
   const ground = Math.min(placed.matTop, placed.floor);
   const people = [{ skin, points }];
   const faces: FacePlace[][] = [faceOf(body, frames)];

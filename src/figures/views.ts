@@ -30,7 +30,10 @@ export function usualView(body: Body, frames: Frames, pose: PoseSpecification | 
     // On the side: from where the face is, a little toward the feet.
     const facing = (Math.atan2(front[1], front[0]) * 180) / Math.PI;
     const feet = at("shank.weak")[0] + at("shank.strong")[0] > 2 * at("pelvis")[0] ? 0 : 180;
-    return { azimuthDeg: facing + (feet === 0 ? -Math.sign(facing) * 25 : Math.sign(facing) * 25), elevationDeg: 22 };
+    return {
+      azimuthDeg: Math.round(facing) + (feet === 0 ? -Math.sign(facing) * 25 : Math.sign(facing) * 25),
+      elevationDeg: 22,
+    };
   }
   if (front[2] > 0.55) return withHelper ? AT.onBackWithHelper : AT.onBack;
   if (front[2] < -0.55) {

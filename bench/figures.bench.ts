@@ -1,0 +1,71 @@
+import { drawFigure, type FigureInput, redrawMarks } from "../src/figures/draw-figure.ts";
+import { drawBodyLayer } from "../src/figures/body-layer.ts";
+import { SAMPLE_HELPERS, SAMPLE_POSES } from "../src/figures/sample-poses.data.ts";
+import { buildBody } from "../src/mechanics/body/build.ts";
+import { closePose } from "../src/mechanics/pose/close.ts";
+
+interface BenchRow {
+  readonly what: string;
+  readonly median: number;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+}
+
+const WARM_UP = 25;
+const RUNS = 60;
+
+/** Times one piece of work, warm: median, tenth and ninetieth percentile [ms]. */
+function time(what: string, work: () => void): BenchRow {
+  for (let i = 0; i < WARM_UP; i++) work();
+  const times: number[] = [];
+  for (let i = 0; i < RUNS; i++) {
+    const start = performance.now();
+    work();
+    times.push(performance.now() - start);
+  }
+  times.sort((a, b) => a - b);
+  const at = (share: number): number => times[Math.floor(share * (RUNS - 1))] ?? 0;
+  return { what, median: at(0.5), low: at(0.1), high: at(0.9), unit: "ms" };
+}
+
+/** How long pictures take, warm, 300 units wide. */
+export function runBench(): BenchRow[] {
+  const body = buildBody({ sex: "male", height: 1.8, mass: 105 }, 1);
+  const inputFor = (name: keyof typeof SAMPLE_HELPERS, helped: boolean): FigureInput => {
+    const pose = closePose(body, SAMPLE_POSES[name]);
+    if (!pose.closed) throw new Error(pose.because);
+    return {
+      body,
+      configuration: pose.configuration,
+      specification: SAMPLE_POSES[name],
+      size: { width: 300, height: 240 },
+      theme: "screen",
+      ...(helped ? { helper: SAMPLE_HELPERS[name] } : {}),
+    };
+  };
+  const alone = inputFor("handsAndKnees", false);
+  const helped = inputFor("handsAndKnees", true);
+  const figureAlone = drawFigure(alone);
+  const figureHelped = drawFigure(helped);
+  const marks = {
+    discs: [0.2, 0.3, 0.25, 0.25].map((share, k) => ({ at: [k * 0.1, 0, 0] as const, share })),
+    effort: { segment: "forearm.weak" as const, level: "thick" as const },
+    outline: {
+      points: [[0, 0, 0] as const, [0.3, 0, 0] as const, [0.3, 0.2, 0] as const, [0, 0.2, 0] as const],
+      short: 1,
+    },
+    centre: [0.1, 0.1, 0.4] as const,
+  };
+  return [
+    time("body layer, one person", () =>
+      drawBodyLayer(figureAlone.prepared.scene, figureAlone.bodyLayer.frame, "screen", false),
+    ),
+    time("body layer, person and helper", () =>
+      drawBodyLayer(figureHelped.prepared.scene, figureHelped.bodyLayer.frame, "screen", false),
+    ),
+    time("marks redrawn on a kept body layer", () => redrawMarks(figureHelped, helped, marks)),
+    time("whole figure, one person, skin kept", () => drawFigure(alone)),
+    time("whole figure with a helper: reach, view, drawing", () => drawFigure(helped)),
+  ];
+}
