@@ -25,4 +25,4 @@ export { type Help, HELP_CEILING, type HelpPush, type HelpRequest, leastHelp, ty
 export { type SiteDirection, sitePushes, type SitePush } from "./help/points.ts";
 export type { SiteId } from "./help/sites.ts";
 export { type Certificate, type LinearProgram, type LinearSolver, loadLinearSolver } from "./linear-program/linear-program.ts";
-export { type Grade, GRADES, type GradedKey, gradeInterval, gravityMoment, type Reading, readingInterval, type StrengthInterval } from "./body/strength-grades.ts";
+export { type Grade, gradeQuantiles, gravityMoment, gravityShare } from "./body/grades.ts";

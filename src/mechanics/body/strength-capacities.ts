@@ -41,7 +41,7 @@ export interface Capacities {
 }
 
 /** No muscle group is taken below this [N.m]: keeps the arithmetic finite where a limb is limp. */
-const LEAST_MOMENT = 0.3;
+export const LEAST_MOMENT = 0.3;
 
 /** A direction with what makes it change over its joint's angle. */
 interface Template extends Direction {

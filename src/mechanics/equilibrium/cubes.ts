@@ -60,9 +60,13 @@ function workOf(statics: Statics): Work {
 const RIDGE = 1e-9;
 /** Weight of the whole body's balance against the joints' efforts; the multipliers do the rest. */
 const BALANCE = 20;
+/** Weight of a sharing that balance does not allow in full: over the efforts, under the balance. */
+const NEAR = 0.05;
 /** Weight of a joint's end against its most [1/N.m^2]: it is used where muscle would have to work, not for nothing. */
 const STOP_WEIGHT = 0.02;
 const FLOOR = 0.02;
+/** Joints in series count as their norm of this power: hardly more than the larger of them. */
+export const SERIES_POWER = 5;
 
 export interface CubeOptions {
   /** Power of the effort that is summed; 3 is the habitual sharing, higher powers come near the least possible largest effort. */
@@ -109,8 +113,8 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   let round = 0;
   let settled = false;
   for (; round < mostRounds; round++) {
-    buildMatrix(statics, weights, reach, matrix, sharing?.row ?? null);
-    const polish = settled || round === mostRounds - 1 ? 12 : 1;
+    buildMatrix(statics, weights, reach, matrix, sharing?.row ?? null, held ? BALANCE : NEAR);
+    const polish = settled || round === mostRounds - 1 ? 60 : 1;
     for (let p = 0; p < polish; p++) {
       buildSide(statics, weights, reach, h, multipliers, sharing?.row ?? null);
       solveBox(matrix, h, upper, box);
@@ -139,11 +143,11 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   };
 }
 
-function buildMatrix(statics: Statics, weights: Float64Array, reach: readonly Int32Array[], matrix: Float64Array, share: Float64Array | null): void {
+function buildMatrix(statics: Statics, weights: Float64Array, reach: readonly Int32Array[], matrix: Float64Array, share: Float64Array | null, shareWeight: number): void {
   const { unknowns: n, angles, muscle, whole, columns, stops } = statics;
   matrix.fill(0);
   for (let r = 0; r < 6; r++) addOuter(whole, r * n, n, BALANCE, matrix);
-  if (share !== null) addOuter(share, 0, n, BALANCE, matrix);
+  if (share !== null) addOuter(share, 0, n, shareWeight, matrix);
   for (let i = 0; i < angles; i++) {
     const w = weights[i] ?? 0;
     const row = i * n;
@@ -222,8 +226,9 @@ function targetWeights(statics: Statics, allowed: Allowed, moments: Float64Array
     let effort = 0;
     for (const i of joint.angles) effort = joint.ball ? effort + (ratio[i] ?? 0) : Math.max(effort, ratio[i] ?? 0);
     if (effort > most) most = effort;
-    if (joint.series !== null && effort > series) series = effort;
+    if (joint.series !== null) series += effort ** SERIES_POWER;
   }
+  series = series ** (1 / SERIES_POWER);
   for (const joint of joints) {
     let sum = 0;
     if (joint.ball) for (const i of joint.angles) sum += ratio[i] ?? 0;
@@ -234,7 +239,7 @@ function targetWeights(statics: Statics, allowed: Allowed, moments: Float64Array
       // One number for three axes: the sum of their ratios, shared out in proportion.
       if (joint.ball) weight *= effort / Math.max(a, 0.05 * effort, 1e-9 * most + 1e-12);
       // Parts of the trunk in series count once: the lesser one hardly at all.
-      if (joint.series !== null && series > 0) weight *= Math.max(effort / series, 0.1) ** 2;
+      if (joint.series !== null && series > 0) weight *= Math.max(effort / series, 0.1) ** (SERIES_POWER - power);
       // The way the moment acts now decides which limit holds.
       const c = ((moments[i] ?? 0) >= 0 ? allowed.up[i] : allowed.down[i]) ?? 1;
       target[i] = weight / (c * c);

@@ -1,6 +1,6 @@
 import { radiansOf } from "../../quantity/angles.ts";
 import type { Body } from "../body/body.ts";
-import type { Capacities } from "../body/strength-capacities.ts";
+import { type Capacities, LEAST_MOMENT } from "../body/strength-capacities.ts";
 import type { Statics } from "./statics.ts";
 
 /** Below this [N.m] a hand, foot or toe is limp: it hangs, rests or is held, and does not set the verdict. */
@@ -35,7 +35,7 @@ export function allowedMoments(statics: Statics, capacities: Capacities): Allowe
       up[i] = Math.max(up[i] ?? 0, floor);
       down[i] = Math.max(down[i] ?? 0, floor);
     }
-    if (body.angles[i]?.startsWith("kneeExternalRotation") === true && isStraight(statics, i)) {
+    if (isHeldKnee(statics, i)) {
       counted[i] = 0;
       up[i] = STRAIGHT_KNEE_TURN;
       down[i] = STRAIGHT_KNEE_TURN;
@@ -46,8 +46,15 @@ export function allowedMoments(statics: Statics, capacities: Capacities): Allowe
 
 const partOf = (body: Body, angle: number): string => body.segments[body.segmentOfAngle[angle] ?? 0]?.id.split(".")[0] ?? "";
 
-/** The knee's bend stands just before its turn in the order of the angles. */
-const isStraight = (statics: Statics, turn: number): boolean => (statics.pose.configuration.angles[turn - 1] ?? 0) < STRAIGHT_KNEE;
+/** The turn of a straight knee; its bend stands just before it in the order of the angles. */
+const isHeldKnee = (statics: Statics, turn: number): boolean =>
+  statics.body.angles[turn]?.startsWith("kneeExternalRotation") === true && (statics.pose.configuration.angles[turn - 1] ?? 0) < STRAIGHT_KNEE;
+
+/** Moment below which strength no longer matters at an angle [N.m]; null where it never does. */
+export function leastMoment(statics: Statics, angle: number): number | null {
+  if (statics.limp[angle] === 1 || isHeldKnee(statics, angle)) return null;
+  return DISTAL.has(partOf(statics.body, angle)) ? LIMP_BELOW : LEAST_MOMENT;
+}
 
 /** Muscle moment of every angle for given pushes [N.m]. */
 export function muscleMoments(statics: Statics, x: Float64Array, out: Float64Array): Float64Array {

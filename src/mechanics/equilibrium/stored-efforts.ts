@@ -1,21 +1,40 @@
 import type { StrengthId, Strengths } from "../body/strength-keys.ts";
 import { STRENGTH_IDS } from "../body/strength-keys.ts";
 import { type NormalCapacities, scaleCapacities } from "../body/strength-capacities.ts";
+import { leastMoment } from "./efforts.ts";
 import { BALANCED_WITHIN, shareHabitually } from "./habitual.ts";
+import { SERIES_POWER, type Sharing } from "./cubes.ts";
+import type { Joint } from "./joints.ts";
 import type { Statics } from "./statics.ts";
 
-/** Joint directions of a pose and habitual solutions kept at a few strengths, from which others are answered at once. */
+/** Habitual solutions of one pose kept at a few strengths, from which efforts at others are answered at once. */
 export interface StoredEfforts {
-  /** The verdict's units: joints, three axes as one, the trunk's parts as one. */
-  readonly joints: readonly { readonly joint: string; readonly side: "weak" | "strong" | null }[];
+  /** The verdict's units: joints by name and side, three axes as one, the trunk's parts as one. */
+  readonly joints: readonly JointName[];
   readonly solutions: readonly Solution[];
 }
+export interface JointName {
+  readonly joint: string;
+  readonly side: "weak" | "strong" | null;
+}
+
+/**
+ * One kept solution. A unit is one term of the sum of cubes: an angle, a joint with three axes, or the trunk. Its parts
+ * are the ratios that add up in it, each with the muscle group whose strength scales it.
+ */
 interface Solution {
-  /** Efforts by joint, and how each joint's cubed effort divides over the muscle groups that make it. */
+  /** Effort of each unit, and the number of its joint in `joints`. */
   readonly efforts: Float64Array;
-  /** For each joint: number of the leading muscle group in STRENGTH_IDS, -1 for the neck, and the strength it was solved at. */
+  readonly joint: Int32Array;
+  /** Parts of unit k: from start[k] to start[k + 1]; from split[k] on they belong to a second joint in series. */
+  readonly start: Int32Array;
+  readonly split: Int32Array;
+  readonly ratio: Float64Array;
+  /** Number of the muscle group in STRENGTH_IDS; -1 where strength does not matter. */
   readonly group: Int32Array;
   readonly at: Float64Array;
+  /** Fraction of normal below which a part is taken as this strong. */
+  readonly floor: Float64Array;
   readonly sum: number;
 }
 
@@ -33,58 +52,111 @@ export interface EffortEstimate {
   readonly slope: Float64Array;
 }
 
-const LEAST_STRENGTH = 0.005;
-
 /**
  * Keeps habitual solutions of a pose at the given strengths.
  * @returns null where the pose cannot be in balance
  */
 export function storeEfforts(statics: Statics, normal: NormalCapacities, at: readonly Strengths[]): StoredEfforts | null {
-  const names = namesOf(statics);
+  const joints = namesOf(statics);
   const solutions: Solution[] = [];
-  let start: Float64Array | undefined;
   for (const strengths of at) {
-    const sharing = shareHabitually(statics, scaleCapacities(normal, strengths), start);
+    const sharing = shareHabitually(statics, scaleCapacities(normal, strengths));
     if (sharing.residual > BALANCED_WITHIN) return null;
-    start = sharing.weights;
-    const efforts = new Float64Array(names.length);
-    const group = new Int32Array(names.length).fill(-1);
-    const strength = new Float64Array(names.length).fill(1);
-    statics.joints.forEach((joint) => {
-      // Joints that do not count have no say here.
-      if (joint.angles.every((i) => sharing.allowed.counted[i] === 0)) return;
-      const k = indexOf(statics, names, joint.name, joint.segment);
-      let sum = 0;
-      let lead = -1;
-      let most = -1;
-      for (const i of joint.angles) {
-        if (sharing.allowed.counted[i] === 0) continue;
-        const ratio = sharing.ratios[i] ?? 0;
-        sum = joint.ball ? sum + ratio : Math.max(sum, ratio);
-        if (ratio > most) {
-          most = ratio;
-          lead = 2 * i + ((sharing.moments[i] ?? 0) >= 0 ? 0 : 1);
-        }
-      }
-      if (sum <= (efforts[k] ?? 0)) return;
-      efforts[k] = sum;
-      const id = normal.directions[lead]?.strength ?? null;
-      group[k] = id === null ? -1 : STRENGTH_IDS.indexOf(id);
-      strength[k] = id === null ? 1 : Math.max(LEAST_STRENGTH, strengths[id]);
-    });
-    let total = 0;
-    for (const e of efforts) total += e ** 3;
-    solutions.push({ efforts, group, at: strength, sum: total });
+    solutions.push(keep(statics, normal, strengths, sharing, joints));
   }
-  return { joints: names, solutions };
+  return { joints, solutions };
+}
+
+function keep(statics: Statics, normal: NormalCapacities, strengths: Strengths, sharing: Sharing, names: readonly JointName[]): Solution {
+  const start = [0];
+  const split: number[] = [];
+  const joint: number[] = [];
+  const ratio: number[] = [];
+  const group: number[] = [];
+  const at: number[] = [];
+  const floor: number[] = [];
+  const addPart = (angle: number): void => {
+    const way = 2 * angle + ((sharing.moments[angle] ?? 0) >= 0 ? 0 : 1);
+    const least = leastMoment(statics, angle);
+    // What hangs or is held keeps its own fixed strength; a moment too small to matter is taken as its least.
+    const id = least === null ? null : (normal.directions[way]?.strength ?? null);
+    const bottom = (least ?? 0) / (normal.moments[way] ?? 1);
+    ratio.push(sharing.ratios[angle] ?? 0);
+    group.push(id === null ? -1 : STRENGTH_IDS.indexOf(id));
+    floor.push(bottom);
+    at.push(id === null ? 1 : Math.max(bottom, strengths[id]));
+  };
+  const close = (of: number, splitAt: number): void => {
+    start.push(ratio.length);
+    split.push(splitAt);
+    joint.push(of);
+  };
+  const series = statics.joints.filter((each) => each.series !== null);
+  for (const each of statics.joints) {
+    const name = indexOf(statics, names, each);
+    if (each.series !== null) {
+      if (each !== series[0]) continue;
+      series[0].angles.forEach(addPart);
+      const splitAt = ratio.length;
+      for (const other of series.slice(1)) other.angles.forEach(addPart);
+      close(name, splitAt);
+    } else if (each.ball) {
+      each.angles.forEach(addPart);
+      close(name, ratio.length);
+    } else {
+      for (const angle of each.angles) {
+        addPart(angle);
+        close(name, ratio.length);
+      }
+    }
+  }
+  const solution = {
+    start: Int32Array.from(start),
+    split: Int32Array.from(split),
+    joint: Int32Array.from(joint),
+    ratio: Float64Array.from(ratio),
+    group: Int32Array.from(group),
+    at: Float64Array.from(at),
+    floor: Float64Array.from(floor),
+    efforts: new Float64Array(joint.length),
+    sum: 0,
+  };
+  let sum = 0;
+  for (let k = 0; k < joint.length; k++) {
+    const effort = effortOf(solution, k, null);
+    solution.efforts[k] = effort;
+    sum += effort ** 3;
+  }
+  return { ...solution, sum };
+}
+
+/** Strength of a part's group over the one it was solved at. */
+const scaleOf = (solution: Omit<Solution, "sum">, part: number, strengths: Float64Array): number => {
+  const g = solution.group[part] ?? -1;
+  return g < 0 ? 1 : Math.max(solution.floor[part] ?? 0, strengths[g] ?? 1) / (solution.at[part] ?? 1);
+};
+
+/** Effort of a unit with its moments as they are and strengths changed. */
+function effortOf(solution: Omit<Solution, "sum">, unit: number, strengths: Float64Array | null): number {
+  const { start, split, ratio } = solution;
+  const end = start[unit + 1] ?? 0;
+  const middle = split[unit] ?? end;
+  let first = 0;
+  let second = 0;
+  for (let p = start[unit] ?? 0; p < end; p++) {
+    const part = (ratio[p] ?? 0) / (strengths === null ? 1 : scaleOf(solution, p, strengths));
+    if (p < middle) first += part;
+    else second += part;
+  }
+  return second === 0 ? first : (first ** SERIES_POWER + second ** SERIES_POWER) ** (1 / SERIES_POWER);
 }
 
 /**
- * The cube norm at any strengths without solving: with r the strengths over those of a stored solution and e its efforts,
- * (sum e^3)^3 / (sum r^1.5 e^3)^2 <= E^3 <= sum e^3 / r^3. The best bound each way over all stored ones; the shares come
- * from the one whose upper bound is least. The gap says where one more solution would help. Exact where the muscle groups
- * behind a joint scale together; two-joint muscles and joints that stop counting make it an estimate (the tests say of what
- * size).
+ * The cube norm at any strengths without solving. Keeping a stored solution's forces gives an upper bound; keeping its
+ * duals gives a lower one: with r the largest scale of strength in a unit and e its effort, E^3 >= (sum e^3)^3 / (sum
+ * r^1.5 e^3)^2. The best bound each way over all stored ones; shares come from the one whose upper bound is least. The gap
+ * says where one more solution would help. Joint ends are not in the bounds: the
+ * tests say how little that matters.
  * @param strengths fractions of normal in the order of STRENGTH_IDS
  */
 export function estimateEfforts(stored: StoredEfforts, strengths: Float64Array): EffortEstimate {
@@ -92,17 +164,16 @@ export function estimateEfforts(stored: StoredEfforts, strengths: Float64Array):
   let high = Number.MAX_VALUE;
   let best: Solution | undefined;
   for (const solution of stored.solutions) {
-    const { efforts, group, at, sum } = solution;
+    const { efforts, start, sum } = solution;
     let up = 0;
     let down = 0;
     for (let k = 0; k < efforts.length; k++) {
       const e = efforts[k] ?? 0;
-      if (e === 0) continue;
-      const g = group[k] ?? -1;
-      const r = g < 0 ? 1 : Math.max(LEAST_STRENGTH, strengths[g] ?? 1) / (at[k] ?? 1);
-      const cube = e * e * e;
-      up += cube / (r * r * r);
-      down += cube * r * Math.sqrt(r);
+      if (e < 1e-6) continue;
+      let r = 0;
+      for (let p = start[k] ?? 0; p < (start[k + 1] ?? 0); p++) r = Math.max(r, scaleOf(solution, p, strengths));
+      up += effortOf(solution, k, strengths) ** 3;
+      down += e * e * e * r * Math.sqrt(r);
     }
     if (up < high) {
       high = up;
@@ -110,24 +181,33 @@ export function estimateEfforts(stored: StoredEfforts, strengths: Float64Array):
     }
     if (down > 0) low = Math.max(low, (sum * sum * sum) / (down * down));
   }
+  const top = Math.cbrt(high);
+  const bottom = Math.cbrt(Math.min(low, high));
+  return describe(stored, best, strengths, high, bottom, top);
+}
+
+function describe(stored: StoredEfforts, best: Solution | undefined, strengths: Float64Array, cubes: number, low: number, high: number): EffortEstimate {
   const shares = new Float64Array(stored.joints.length);
   const efforts = new Float64Array(stored.joints.length);
   const slope = new Float64Array(STRENGTH_IDS.length);
-  const top = Math.cbrt(high);
-  const bottom = Math.cbrt(Math.min(low, high));
-  const value = Math.sqrt(top * bottom);
-  if (best !== undefined && high > 0) {
-    for (let k = 0; k < shares.length; k++) {
-      const g = best.group[k] ?? -1;
-      const r = g < 0 ? 1 : Math.max(LEAST_STRENGTH, strengths[g] ?? 1) / (best.at[k] ?? 1);
-      const e = (best.efforts[k] ?? 0) / r;
-      const share = e ** 3 / high;
-      shares[k] = share;
-      efforts[k] = value * Math.cbrt(share);
-      if (g >= 0) slope[g] = (slope[g] ?? 0) - share;
+  const value = Math.sqrt(low * high);
+  if (best !== undefined && cubes > 0) {
+    const times = high > 0 ? value / high : 1;
+    for (let k = 0; k < best.efforts.length; k++) {
+      const effort = effortOf(best, k, strengths);
+      const share = effort ** 3 / cubes;
+      const joint = best.joint[k] ?? 0;
+      shares[joint] = (shares[joint] ?? 0) + share;
+      efforts[joint] = Math.max(efforts[joint] ?? 0, effort * times);
+      let sum = 0;
+      for (let p = best.start[k] ?? 0; p < (best.start[k + 1] ?? 0); p++) sum += (best.ratio[p] ?? 0) / scaleOf(best, p, strengths);
+      for (let p = best.start[k] ?? 0; p < (best.start[k + 1] ?? 0) && sum > 0; p++) {
+        const g = best.group[p] ?? -1;
+        if (g >= 0) slope[g] = (slope[g] ?? 0) - (share * (best.ratio[p] ?? 0)) / scaleOf(best, p, strengths) / sum;
+      }
     }
   }
-  return { value, low: bottom, high: top, shares, efforts, slope };
+  return { value, low, high, shares, efforts, slope };
 }
 
 /** Strengths as the numbers estimateEfforts takes. */
@@ -135,8 +215,8 @@ export function strengthVector(strengths: Strengths): Float64Array {
   return Float64Array.from(STRENGTH_IDS, (id: StrengthId) => strengths[id]);
 }
 
-function namesOf(statics: Statics): { joint: string; side: "weak" | "strong" | null }[] {
-  const names: { joint: string; side: "weak" | "strong" | null }[] = [];
+function namesOf(statics: Statics): JointName[] {
+  const names: JointName[] = [];
   for (const joint of statics.joints) {
     const side = statics.body.segments[joint.segment]?.side ?? null;
     if (!names.some((each) => each.joint === joint.name && each.side === side)) names.push({ joint: joint.name, side });
@@ -144,7 +224,7 @@ function namesOf(statics: Statics): { joint: string; side: "weak" | "strong" | n
   return names;
 }
 
-function indexOf(statics: Statics, names: readonly { readonly joint: string; readonly side: "weak" | "strong" | null }[], joint: string, segment: number): number {
-  const side = statics.body.segments[segment]?.side ?? null;
-  return names.findIndex((each) => each.joint === joint && each.side === side);
+function indexOf(statics: Statics, names: readonly JointName[], joint: Joint): number {
+  const side = statics.body.segments[joint.segment]?.side ?? null;
+  return names.findIndex((each) => each.joint === joint.name && each.side === side);
 }

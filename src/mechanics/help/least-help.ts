@@ -64,26 +64,36 @@ export function leastHelp(statics: Statics, capacities: Capacities, request: Hel
   if (pushes.length === 0) return { enough: false, because: "no place here where a helper may take hold", wouldNeed: null };
   const extra = helpColumns(statics, pushes);
   const free = { ...statics, sharing: null };
-  const { builder, extra: first } = effortProgram(free, capacities, allowedShare, extra);
-  const answer = solver.solve(builder.build());
-  if (answer.status !== "best") return { enough: false, because: "no push at these places brings every joint under what it may do", wouldNeed: null };
-  const amounts = pushes.map((_, h) => answer.x[first + h] ?? 0);
-  const chosen = pushes.map((push, h) => ({ push, newtons: amounts[h] ?? 0 })).filter((each) => each.newtons > TOUCH);
-  if (chosen.length === 0) chosen.push({ push: pushes[largest(amounts)] ?? pushes[0] as SitePush, newtons: Math.max(TOUCH, ...amounts) });
-  const raised = raiseUntilHabitual(statics, capacities, chosen, request, ceiling);
-  const newtons = chosen.reduce((sum, each) => sum + each.newtons, 0) * raised.times;
-  if (newtons > ceiling) return { enough: false, because: `it would take ${Math.round(newtons / 10) * 10} N, over the ${Math.round(ceiling)} N a helper may give`, wouldNeed: newtons };
-  return {
-    needed: true,
-    enough: true,
-    pushes: chosen.map(({ push, newtons: each }) => ({ site: push.site, side: push.side, words: push.words, direction: push.direction, newtons: each * raised.times })),
-    newtons,
-    share: stands ? reliefShare(statics, without, raised.sharing, allowedShare) : 1,
-    effortWith: raised.sharing.most,
-  };
+  let wouldNeed: number | null = null;
+  // The program shares the load better than people do: where their own sharing stays over the limit, it is asked for more.
+  for (const part of TIGHTER) {
+    const { builder, extra: first } = effortProgram(free, capacities, allowedShare * part, extra);
+    const answer = solver.solve(builder.build());
+    if (answer.status !== "best") break;
+    const chosen = pushes.map((push, h) => ({ push, newtons: answer.x[first + h] ?? 0 })).filter((each) => each.newtons > TOUCH);
+    if (chosen.length === 0) continue;
+    const raised = raiseUntilHabitual(statics, capacities, chosen, request);
+    if (raised === null) continue;
+    const newtons = chosen.reduce((sum, each) => sum + each.newtons, 0) * raised.times;
+    if (newtons > ceiling) {
+      wouldNeed = newtons;
+      break;
+    }
+    return {
+      needed: true,
+      enough: true,
+      pushes: chosen.map(({ push, newtons: each }) => ({ site: push.site, side: push.side, words: push.words, direction: push.direction, newtons: each * raised.times })),
+      newtons,
+      share: stands ? reliefShare(statics, without, raised.sharing, allowedShare) : 1,
+      effortWith: raised.sharing.most,
+    };
+  }
+  if (wouldNeed === null) return { enough: false, because: "no push at these places brings every joint under what it may do", wouldNeed };
+  return { enough: false, because: `it would take ${Math.round(wouldNeed / 10) * 10} N, over the ${Math.round(ceiling)} N a helper may give`, wouldNeed };
 }
 
-const largest = (values: readonly number[]): number => values.reduce((best, value, i) => (value > (values[best] ?? 0) ? i : best), 0);
+/** Parts of the allowed share the program is asked for, in turn. */
+const TIGHTER = [1, 0.85, 0.7, 0.55] as const;
 
 /** The helper's pushes as columns: one newton each. */
 function helpColumns(statics: Statics, pushes: readonly SitePush[]): ExtraColumns {
@@ -95,29 +105,24 @@ function helpColumns(statics: Statics, pushes: readonly SitePush[]): ExtraColumn
   return { count, whole, muscle, cost: 1, most: 4 * statics.weight };
 }
 
-/** The program shares the load as well as could be; people do not: the push is raised until their own sharing is under the limit too. */
+/** Raises the chosen pushes by up to half until the person's own sharing is under the limit; null where that does not do it. */
 function raiseUntilHabitual(
   statics: Statics,
   capacities: Capacities,
   chosen: readonly { readonly push: SitePush; readonly newtons: number }[],
   request: HelpRequest,
-  ceiling: number,
-): { times: number; sharing: Sharing } {
-  const total = chosen.reduce((sum, each) => sum + each.newtons, 0);
+): { times: number; sharing: Sharing } | null {
   const solveAt = (times: number): Sharing => shareHabitually(helped(statics, chosen, times), capacities);
-  let times = 1;
-  let sharing = solveAt(times);
-  let before = { times: 0, most: Number.MAX_VALUE };
-  for (let step = 0; step < 8 && !fits(sharing, request); step++) {
-    // Along the line through the last two, a little further; doubling where the line says nothing.
-    const slope = (sharing.most - before.most) / (times - before.times);
-    const aim = Number.isFinite(slope) && slope < 0 ? times + ((request.allowedShare * 0.995 - sharing.most) / slope) * 1.05 : times * 1.5;
-    before = { times, most: sharing.most };
-    times = Math.min(Math.max(aim, times * 1.05), times * 2);
-    if (times * total > 2 * ceiling) break;
-    sharing = solveAt(times);
-  }
-  return fits(sharing, request) ? { times, sharing } : { times: Math.max(times, (2 * ceiling) / total), sharing };
+  const sharing = solveAt(1);
+  if (fits(sharing, request)) return { times: 1, sharing };
+  const raised = solveAt(1.2);
+  if (fits(raised, request)) return { times: 1.2, sharing: raised };
+  const slope = (raised.most - sharing.most) / 0.2;
+  if (!Number.isFinite(slope) || slope >= 0) return null;
+  const times = 1.2 + ((request.allowedShare * 0.995 - raised.most) / slope) * 1.05;
+  if (times > 1.6) return null;
+  const last = solveAt(times);
+  return fits(last, request) ? { times, sharing: last } : null;
 }
 
 const fits = (sharing: Sharing, request: HelpRequest): boolean => sharing.residual <= BALANCED_WITHIN && sharing.most <= request.allowedShare * 1.005;

@@ -60,8 +60,8 @@ interface Way {
   readonly contactEnd: number;
   readonly slips: () => boolean;
   readonly distances: readonly number[];
-  readonly solvable: Solvable[];
-  slide: Slide;
+  readonly solvable: (Solvable | undefined)[];
+  rangeEnd: Slide["rangeEnd"];
 }
 
 export interface StationOptions extends StaticsOptions {
@@ -82,7 +82,7 @@ export function prepareStations(body: Body, age: number, pose: ClosedPose, optio
   const sticky = (): Statics => (stuck ??= prepareStatics(body, pose, { ...own, friction: () => 2 }));
   const grip = { weak: square.normal.grip, strong: square.normal.grip };
   const lies = liesDown(pose);
-  const shares = options.shares ?? [0.5, 0.97];
+  const shares = options.shares ?? [0.25, 0.5, 0.97];
   const ways = TOWARDS.map((towards, k): Way => {
     const turn = (k * Math.PI) / 4;
     const direction = [round(Math.cos(turn)), round(Math.sin(turn)) * body.weakAt] as const;
@@ -94,7 +94,7 @@ export function prepareStations(body: Body, age: number, pose: ClosedPose, optio
       slips: () => !lies && contactEnd < FURTHEST && contactReach(sticky(), direction, grip) > contactEnd + 0.01,
       distances: lies || contactEnd < 0.004 ? [] : shares.map((share) => share * contactEnd),
       solvable: [],
-      slide: { station: null, rangeEnd: null },
+      rangeEnd: null,
     };
   });
   return { body, age, square, ways, options: own, limits };
@@ -134,7 +134,7 @@ export function balanceOutline(stations: Stations, strengths: Strengths): Balanc
       if (limit.what === "") return { towards, direction, metres: limit.metres, endedBy: "contact", what: "edge of what bears", side: null };
       return { towards, direction, metres: limit.metres, endedBy: "muscle", what: limit.what, side: limit.side };
     }
-    const range = way.slide.rangeEnd;
+    const range = way.rangeEnd;
     if (range !== null) {
       const [name, side] = range.angle.split(".");
       return { towards, direction, metres: range.metres, endedBy: "jointRange", what: name ?? range.angle, side: side === "weak" || side === "strong" ? side : null };
@@ -150,9 +150,10 @@ interface EffortAt {
   readonly stands: boolean;
   readonly most: number;
   readonly weights: Float64Array;
+  readonly name: () => { what: string; side: Side | null };
 }
 
-function effortAt(at: Solvable, strengths: Strengths, start?: Float64Array): EffortAt & { name: () => { what: string; side: Side | null } } {
+function effortAt(at: Solvable, strengths: Strengths, start?: Float64Array): EffortAt {
   const sharing = shareHabitually(at.statics, scaleCapacities(at.normal, strengths), start);
   return {
     weights: sharing.weights,
@@ -165,21 +166,40 @@ function effortAt(at: Solvable, strengths: Strengths, start?: Float64Array): Eff
   };
 }
 
-/** Where muscle ends the way: station by station outward, then on a curve between the last two. */
+/**
+ * Where muscle ends the way: the middle station first, then the nearer or the farther half, then on a curve through the
+ * stations around the end. Null where muscle holds all the way.
+ */
 function muscleLimit(stations: Stations, way: Way, start: EffortAt, level: number, strengths: Strengths): { metres: number; what: string; side: Side | null } | null {
-  let before: Sample | null = null;
+  const samples: Sample[] = [{ metres: 0, most: start.most }];
+  let inside = -1;
+  let outside = way.distances.length;
+  let outer: (Sample & { name: EffortAt["name"]; stands: boolean }) | null = null;
   let inner: Sample = { metres: 0, most: start.most };
-  for (let k = 0; k < way.distances.length; k++) {
+  while (outside - inside > 1) {
+    const k = Math.floor((inside + outside) / 2);
     const solvable = stationOf(stations, way, k);
-    if (solvable === null) return null;
+    if (solvable === null) {
+      // A joint's range ends the way before this station: what is nearer may still be ended by muscle.
+      outside = k;
+      continue;
+    }
     const effort = effortAt(solvable, strengths, start.weights);
-    if (!effort.stands) return { metres: (inner.metres + solvable.metres) / 2, what: "", side: null };
-    const outer = { metres: solvable.metres, most: effort.most };
-    if (outer.most > level) return { metres: crossing(inner, outer, before, level), ...effort.name() };
-    before = inner;
-    inner = outer;
+    const sample = { metres: solvable.metres, most: effort.most };
+    if (effort.stands) samples.push(sample);
+    if (effort.stands && effort.most <= level) {
+      inside = k;
+      inner = sample;
+    } else {
+      outside = k;
+      outer = { ...sample, name: effort.name, stands: effort.stands };
+    }
   }
-  return null;
+  if (outer === null) return null;
+  if (!outer.stands) return { metres: (inner.metres + outer.metres) / 2, what: "", side: null };
+  const { metres } = outer;
+  const third = samples.find((each) => each.metres !== inner.metres && each.metres !== metres) ?? null;
+  return { metres: crossing(inner, outer, third, level), ...outer.name() };
 }
 
 interface Sample {
@@ -211,11 +231,14 @@ function stationOf(stations: Stations, way: Way, k: number): Solvable | null {
   if (known !== undefined) return known;
   const { body, square, limits, age, options } = stations;
   const metres = way.distances[k];
-  if (metres === undefined || way.slide.rangeEnd !== null) return null;
-  const from = way.solvable[k - 1] ?? square;
+  if (metres === undefined || (way.rangeEnd !== null && metres > way.rangeEnd.metres)) return null;
+  let from = square;
+  for (const each of way.solvable) if (each !== undefined && each.metres < metres && each.metres > from.metres) from = each;
   const slide = slideCentre(body, square.statics.pose, way.direction, from.metres, from.statics.pose.configuration, metres, limits);
-  way.slide = slide;
-  if (slide.station === null) return null;
+  if (slide.station === null) {
+    way.rangeEnd = slide.rangeEnd;
+    return null;
+  }
   const solvable = solvableAt(body, age, metres, slide.station, options);
   way.solvable[k] = solvable;
   return solvable;
