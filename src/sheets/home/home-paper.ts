@@ -1,5 +1,6 @@
 import { HOME_WORDS } from "./home-words.ts";
 import type { HomeSheet, HomeStrip } from "./home-sheet.ts";
+import { estimateAll } from "../paper/estimate.ts";
 import { type Block, PAGE, type Paper, type Run } from "../paper/paper.ts";
 import { sayDate } from "../words/dates.ts";
 
@@ -12,8 +13,6 @@ type Sizes = typeof PLAIN | typeof APHASIA;
 const OVERLEAF_SHRINK = 0.84;
 const GAP = 18;
 const DAY_BOXES = 12;
-/** Mean width of a letter of the sans, as a part of its size; a little wide, so that an estimate is rather too high. */
-const LETTER = 0.5;
 
 const STRIPES = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 64 24"><rect x="1" y="1" width="62" height="22" rx="11" fill="#ffffff" stroke="#000000" stroke-width="1.6"/><path d="M8 21L18 3M18 22L30 2M28 22L40 2M38 22L50 2M48 21L57 5" fill="none" stroke="#000000" stroke-width="1.1"/></svg>`;
 
@@ -142,19 +141,4 @@ function countFitting(strips: readonly HomeStrip[], room: number, sizes: Sizes):
     if (used > room && index > 0) return index;
   }
   return strips.length;
-}
-
-function estimateAll(blocks: readonly Block[], width: number = PAGE.width - 2 * PAGE.margin): number {
-  return blocks.reduce((sum, block) => sum + estimate(block, width), 0);
-}
-
-function estimate(block: Block, width: number): number {
-  const linesOf = (text: string, size: number): number => Math.ceil((text.length * size * LETTER) / width);
-  if (block.kind === "space" || block.kind === "figure") return block.height;
-  if (block.kind === "rule") return block.weight;
-  if (block.kind === "heading") return linesOf(block.text, block.size) * block.size * 1.16;
-  if (block.kind === "words") return linesOf(block.runs.map(({ text }) => text).join(""), block.size) * block.size * block.leading;
-  if (block.kind === "row") return Math.max(...block.cells.map(({ share, blocks }) => estimateAll(blocks, share * (width - GAP * (block.cells.length - 1)))));
-  if (block.kind === "box") return estimateAll(block.blocks, width - 2 * block.padding - 10) + 2 * block.padding;
-  return 0;
 }

@@ -1,4 +1,5 @@
 import { escapeHtml } from "./escape.ts";
+import { estimateScale } from "./estimate.ts";
 import type { Block, Cell, Paper, PaperPage, Run } from "./paper.ts";
 import { PAPER_STYLE } from "./paper-style.ts";
 
@@ -19,8 +20,10 @@ export function writePaperFragment(paper: Paper): string {
 }
 
 function writePage(page: PaperPage): string {
-  const foot = page.foot.length === 0 ? "" : `<div class="foot">${writeAll(page.foot)}</div>`;
-  return `<section class="sheet">${writeAll(page.blocks)}${foot}</section>`;
+  const scale = estimateScale(page);
+  const zoom = scale === 1 ? "" : ` style="zoom:${scale}"`;
+  const foot = page.foot.length === 0 ? "" : `<div class="foot"${zoom}>${writeAll(page.foot)}</div>`;
+  return `<section class="sheet"><div${zoom}>${writeAll(page.blocks)}</div>${foot}</section>`;
 }
 
 const writeAll = (blocks: readonly Block[]): string => blocks.map(writeBlock).join("");
@@ -50,7 +53,7 @@ function writeFigure(block: Extract<Block, { kind: "figure" }>): string {
 
 function writeCell(cell: Cell): string {
   const upright = cell.upright === "middle" ? " middle" : "";
-  return `<div class="cell${upright}" style="flex-grow:${cell.share}">${writeAll(cell.blocks)}</div>`;
+  return `<div class="cell${upright}" style="flex-grow:${Math.round(cell.share * 100)}">${writeAll(cell.blocks)}</div>`;
 }
 
 function writeTable(block: Extract<Block, { kind: "table" }>): string {
