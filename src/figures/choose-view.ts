@@ -100,7 +100,7 @@ export function chooseView(prepared: PreparedScene, usual: View, only?: number):
         0.9 * Math.min(1, weak / Math.max(1, 0.2 * all)) +
         0.5 * Math.min(0.3, towardEye) -
         0.005 * Math.abs(turn) -
-        0.012 * raise;
+        0.024 * raise;
       if (score > bestScore) {
         bestScore = score;
         best = view;

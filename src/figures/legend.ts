@@ -49,7 +49,7 @@ function sampleOf(id: LegendId, theme: Theme): string {
     case "helper":
       return `<path ${style(theme, { fill: "helperShirt", stroke: "line", width: 1.5 })} d="${pill}"/>`;
     case "weight":
-      return `<ellipse ${style(theme, { fill: "disc", stroke: "disc", width: 0.8 })} fill-opacity=".22" cx="16" cy="0" rx="15" ry="6.5"/>`;
+      return `<ellipse ${style(theme, { fill: "disc", stroke: "discEdge", width: 0.8 })} fill-opacity=".22" cx="16" cy="0" rx="15" ry="6.5"/>`;
     case "start":
       return `<path ${style(theme, { stroke: "line", width: 1 })} stroke-dasharray="3 2.6" d="M4 8c0 -20 24 -20 24 0"/>`;
     case "moves":

@@ -46,7 +46,7 @@ export function drawDisc(frame: Frame, at: Vector, radius: number, pen: Ink, the
   const [x, y, depth] = project(frame.camera, at);
   const rx = (radius * frame.camera.zoom * frame.camera.distance) / depth;
   const ry = rx * Math.abs(frame.camera.forward[2]);
-  return `<ellipse ${style(theme, { fill: "disc", stroke: "disc", width: 0.8 })} fill-opacity=".22" cx="${pen.across(x)}" cy="${pen.down(y)}" rx="${rx.toFixed(1)}" ry="${ry.toFixed(1)}"/>`;
+  return `<ellipse ${style(theme, { fill: "disc", stroke: "discEdge", width: 0.8 })} fill-opacity=".22" cx="${pen.across(x)}" cy="${pen.down(y)}" rx="${rx.toFixed(1)}" ry="${ry.toFixed(1)}"/>`;
 }
 
 export function drawOutline(

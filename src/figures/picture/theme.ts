@@ -3,7 +3,7 @@ import type { Tone } from "../skin/kinds.ts";
 /** Screens follow the page's light or dark colours; paper is black on white with greys. */
 export type Theme = "screen" | "paper";
 
-type Ink = "line" | "faceLine" | "hatch" | "mat" | "matEdge" | "mark" | "halo" | "press" | "disc";
+type Ink = "line" | "faceLine" | "hatch" | "mat" | "matEdge" | "mark" | "halo" | "press" | "disc" | "discEdge";
 
 const COLOURS: Readonly<
   Record<Tone | Ink, { readonly variable: string; readonly screen: string; readonly paper: string }>
@@ -12,6 +12,7 @@ const COLOURS: Readonly<
   shirt: { variable: "--figure-shirt", screen: "#dde3ea", paper: "#e4e4e4" },
   shorts: { variable: "--figure-shorts", screen: "#c2ccd7", paper: "#cdcdcd" },
   hair: { variable: "--figure-hair", screen: "#8d99a6", paper: "#9a9a9a" },
+  whiteHair: { variable: "--figure-white-hair", screen: "#f1f3f5", paper: "#f2f2f2" },
   shoe: { variable: "--figure-shoe", screen: "#9aa7b5", paper: "#a8a8a8" },
   sole: { variable: "--figure-sole", screen: "#5f6c7a", paper: "#6e6e6e" },
   helperSkin: { variable: "--figure-helper-skin", screen: "#ffffff", paper: "#ffffff" },
@@ -30,6 +31,7 @@ const COLOURS: Readonly<
   mark: { variable: "--figure-mark", screen: "#17212c", paper: "#000000" },
   halo: { variable: "--figure-halo", screen: "#ffffff", paper: "#ffffff" },
   press: { variable: "--figure-press", screen: "#26446b", paper: "#000000" },
+  discEdge: { variable: "--figure-disc-edge", screen: "#17212c", paper: "#000000" },
   disc: { variable: "--figure-disc", screen: "#17212c", paper: "#000000" },
 };
 
@@ -68,6 +70,7 @@ export const DARK_FIGURE_VARIABLES: readonly (readonly [string, string])[] = [
   ["--figure-shirt", "#b4c2d1"],
   ["--figure-shorts", "#8ea2b7"],
   ["--figure-hair", "#6f8093"],
+  ["--figure-white-hair", "#dbe2e9"],
   ["--figure-shoe", "#7d8fa3"],
   ["--figure-helper-skin", "#e3e9ee"],
   ["--figure-helper-shirt", "#5c7794"],
@@ -83,4 +86,5 @@ export const DARK_FIGURE_VARIABLES: readonly (readonly [string, string])[] = [
   ["--figure-halo", "#eaeff4"],
   ["--figure-press", "#aecbf2"],
   ["--figure-disc", "#0b1117"],
+  ["--figure-disc-edge", "#c5d0db"],
 ];

@@ -87,7 +87,8 @@ export function addHead(context: SkinContext): void {
 /** Hair is the head swollen above the hairline; below it the swelling turns inward, under the skin. */
 function addHair(context: SkinContext, head: Vector): void {
   const { mesh, mm, look } = context;
-  const hair = kindFor(context, "hair", "hair", null, { quiet: 1.6 });
+  const tone = look.older && look.owner === "person" ? "whiteHair" : "hair";
+  const hair = kindFor(context, "hair", tone, null, { quiet: 1.6 });
   const own = rigid(context, "head");
   const long = look.hair === "bun";
   const sides = 26;
@@ -155,7 +156,7 @@ function addHair(context: SkinContext, head: Vector): void {
       [-92 * mm, 0, head[2] + 214 * mm],
       [40 * mm, 40 * mm, 38 * mm],
       own,
-      kindFor(context, "bun", "hair"),
+      kindFor(context, "bun", tone),
       12,
       8,
     );

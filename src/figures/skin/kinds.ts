@@ -6,6 +6,7 @@ export const TONES = [
   "shirt",
   "shorts",
   "hair",
+  "whiteHair",
   "shoe",
   "sole",
   "helperSkin",
