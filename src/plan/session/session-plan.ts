@@ -1,5 +1,5 @@
 import { balanceOutline, type BalanceOutline } from "../../mechanics/reach/outline.ts";
-import { POSITIONS } from "../../practice/catalogue.ts";
+import { POSITIONS, TRANSITIONS } from "../../practice/catalogue.ts";
 import type { PositionId, PurposeId } from "../../practice/codes.ts";
 import type { Position } from "../../practice/positions/position.ts";
 import type { Transition } from "../../practice/transitions/transition.ts";
@@ -65,6 +65,12 @@ export function positionRow(id: PositionId): Position {
   return row;
 }
 
+function transitionById(id: string): Transition {
+  const found = TRANSITIONS.find((transition) => transition.id === id);
+  if (found === undefined) throw new ProgrammingError(`no transition ${id}`);
+  return found;
+}
+
 /** What is known of the outline of one rung: computed once for the strengths in the middle of what is believed. */
 export function outlineOf(keeper: PoseKeeper, today: RungToday): BalanceOutline | null {
   if (today.asks === null) return null;
@@ -100,8 +106,8 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
       at = transition.to;
     }
   };
-  for (const block of chosen.blocks) {
-    go(ways.between(at, block.position as PositionId)?.steps ?? []);
+  chosen.blocks.forEach((block, k) => {
+    go(k === 0 ? (ways.between(at, block.position as PositionId)?.steps ?? []) : block.links.map(transitionById));
     for (const id of block.options) {
       const meaning = built.meanings.get(id);
       if (meaning === undefined) throw new ProgrammingError(`no option ${id}`);
@@ -115,7 +121,7 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
       timeline.push({ fromMinute: clock, toMinute: clock + minutes, position: today.activity.position, centreHeight: heightOf(findings, keeper, poseOf(today.rung)) });
       clock += minutes;
     }
-  }
+  });
   let wayBack: Session["wayBack"] = null;
   if (items.length > 0) {
     const from = at;

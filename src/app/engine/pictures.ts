@@ -1,0 +1,160 @@
+import { drawFigure, drawFromAbove, type Figure, type FigureInput, type Marks, textAlternative } from "../../figures/index.ts";
+import type { SegmentId } from "../../mechanics/body/names.ts";
+import type { ContactLoad } from "../../mechanics/equilibrium/habitual.ts";
+import type { BalanceOutline } from "../../mechanics/reach/outline.ts";
+import type { Vector } from "../../quantity/vectors.ts";
+import type { PoseSpecification } from "../../mechanics/pose/specification.ts";
+import { poseOf } from "../../plan/assess/posed.ts";
+import type { RungToday } from "../../plan/assess/rung-today.ts";
+import { cautious } from "../../plan/assess/settings.ts";
+import { outlineOf, positionRow } from "../../plan/session/session-plan.ts";
+import type { Picture, PictureRequest } from "./engine.ts";
+import type { PersonToday } from "./person-today.ts";
+import { lowerFirst } from "./words.ts";
+
+const HALF_KNEE = /^(half|kneel)/;
+const LOOKS_OLD_FROM = 60;
+
+/** Draws one rung for this person: weak side where it is, helper in place, weight, outline and the joint that works hardest. */
+export function drawRung(person: PersonToday, today: RungToday, request: PictureRequest): Picture {
+  const figure = figureInput(person, today, request);
+  if (figure === null) return { svg: "", text: `No picture: ${today.out[0]?.detail ?? "this body cannot take the position."}` };
+  if (request.kind === "above") {
+    const above = drawFromAbove({ ...figure, words: { hands: "your hands", knees: HALF_KNEE.test(today.rung.helper.pose) ? "your knees" : "your feet", feet: "your feet", wayOut: "way out" } });
+    return { svg: above.svg, text: aboveText(person, today) };
+  }
+  const drawn = drawFigure(request.kind === "hands" ? { ...figure, closeUp: 0 } : figure);
+  return { svg: drawn.svg, text: figureText(today, drawn) };
+}
+
+/** A pose that is no rung: a resting position, or a task of the look. */
+export function drawPose(person: PersonToday, specification: PoseSpecification, words: string, width: number, theme: "screen" | "paper"): Picture {
+  const prepared = person.drawn.prepare(specification);
+  if (!prepared.possible) return { svg: "", text: words };
+  const figure = drawFigure({ body: person.drawnBody, configuration: prepared.pose.configuration, specification, size: { width }, theme, look: lookFor(person, specification) });
+  return { svg: figure.svg, text: words };
+}
+
+function figureInput(person: PersonToday, today: RungToday, request: PictureRequest): FigureInput | null {
+  const { rung } = today;
+  const specification = poseOf(rung);
+  const prepared = person.drawn.prepare(specification);
+  if (!prepared.possible) return null;
+  const withHelper = request.kind !== "body";
+  const start = rung.start === undefined ? null : person.drawn.prepare(rung.start);
+  return {
+    body: person.drawnBody,
+    configuration: prepared.pose.configuration,
+    specification,
+    size: { width: request.width },
+    theme: request.theme,
+    density: request.theme === "paper" ? 2 : 1.5,
+    look: lookFor(person, specification),
+    ...(withHelper ? { helper: { pose: rung.helper.pose, at: rung.helper.at, hands: rung.helper.hands.map(({ site, does }) => ({ site, does })) } } : {}),
+    ...(start?.possible === true && rung.limbFree !== null ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } } : {}),
+    marks: marksOf(person, today, request.kind),
+  };
+}
+
+function lookFor(person: PersonToday, specification: PoseSpecification) {
+  const standing = specification.contacts.some((contact) => contact.on === "floor");
+  return { older: person.findings.ageYears >= LOOKS_OLD_FROM, footwear: standing ? ("shoes" as const) : ("bare" as const) };
+}
+
+/** Computed on a body weak on its right: y is turned over for someone weak on the left. */
+const turned = (person: PersonToday, v: Vector): Vector => (person.laterality.weak === "left" ? [v[0], -v[1], v[2]] : v);
+
+function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["kind"]): Marks {
+  const { asks, prepared } = today;
+  if (asks === null || prepared === null || kind === "hands") return {};
+  const outline = kind === "above" ? outlineOf(person.keeper, today) : null;
+  const centre = prepared.pose.centre;
+  const effort = hardestSegment(today);
+  return {
+    discs: discsOf(asks.loads).map(({ at, share }) => ({ at: turned(person, at), share })),
+    ...(kind === "above" ? { centre: turned(person, centre) } : {}),
+    ...(outline === null ? {} : { outline: outlineMark(person, outline, centre) }),
+    ...(kind === "item" && effort !== null && cautious(asks.peak) > 0.4 ? { effort: { segment: effort, level: cautious(asks.peak) > 0.6 ? ("thick" as const) : ("thin" as const) } } : {}),
+  };
+}
+
+const discsOf = (loads: readonly ContactLoad[]) => loads.filter((load) => load.share > 0.02 && !load.patch.startsWith("grip")).map((load) => ({ at: load.at, share: load.share }));
+
+function outlineMark(person: PersonToday, outline: BalanceOutline, centre: Vector): NonNullable<Marks["outline"]> {
+  const corners = outline.directions.map((way): Vector => turned(person, [centre[0] + way.direction[0] * way.metres, centre[1] + way.direction[1] * way.metres, 0]));
+  return { points: corners, short: Math.max(0, outline.directions.indexOf(outline.least)) };
+}
+
+const SEGMENT_OF: Readonly<Record<string, string>> = { hip: "thigh", knee: "shank", ankle: "foot", shoulder: "upperArm", "shoulder girdle": "girdle", elbow: "forearm", wrist: "hand" };
+
+function hardestSegment(today: RungToday): SegmentId | null {
+  const limiting = today.asks?.limiting;
+  if (limiting === undefined || limiting.joint === "none") return null;
+  if (limiting.side === null) return limiting.joint === "neck" ? "head" : "abdomen";
+  const part = SEGMENT_OF[limiting.joint];
+  return part === undefined ? null : (`${part}.${limiting.side}` as SegmentId);
+}
+
+const PATCH_WORDS: Readonly<Record<string, string>> = {
+  foot: "foot",
+  forefoot: "ball of the foot",
+  heel: "heel",
+  hand: "hand",
+  forearm: "forearm",
+  elbow: "elbow",
+  shin: "knee and shin",
+  knee: "knee",
+  instep: "instep",
+  buttock: "buttock",
+  thighBack: "thigh",
+  thighFront: "thigh",
+  shoulderBlade: "shoulder blade",
+  ribSide: "ribs",
+  hipSide: "hip",
+  shoulderSide: "shoulder",
+  pelvisFront: "front of the pelvis",
+  headBack: "back of the head",
+  headSide: "side of the head",
+  chestFront: "chest",
+  calf: "calf",
+  grip: "hand on the bar",
+  lowBack: "low back",
+  belly: "belly",
+};
+
+function weightWords(today: RungToday): string[] {
+  if (today.asks === null) return [];
+  return [...today.asks.loads]
+    .filter((load) => load.share > 0.04)
+    .sort((a, b) => b.share - a.share || (a.patch < b.patch ? -1 : 1))
+    .slice(0, 4)
+    .map((load) => `the ${load.side === null ? "" : `${load.side} `}${PATCH_WORDS[load.patch.split(".")[0] ?? ""] ?? load.patch} (${Math.round(load.share * 100)} in a hundred)`);
+}
+
+function figureText(today: RungToday, figure: Figure): string {
+  const { rung, activity } = today;
+  const moves = rung.limbFree === null ? null : `The ${rung.limbFree.split(".")[1]} ${rung.limbFree.split(".")[0]} is off its support`;
+  return textAlternative(figure, {
+    lies: `${positionRow(activity.position).plainName}: ${lowerFirst(rung.name)}`,
+    moves,
+    helper: `The helper: ${lowerFirst(rung.helper.place).replace(/\.$/, "")}`,
+    hands: rung.helper.hands.map((hand) => lowerFirst(hand.words).replace(/\.$/, "")),
+    weight: weightWords(today),
+    and: "and",
+    weightIsOn: "Most weight is on",
+  }).join(" ");
+}
+
+function aboveText(person: PersonToday, today: RungToday): string {
+  const outline = outlineOf(person.keeper, today);
+  const { rung, activity } = today;
+  const position = positionRow(activity.position);
+  return [
+    `${position.plainName}, seen from above.`,
+    `Your place: ${lowerFirst(rung.helper.place)}`,
+    outline === null ? "" : `The weight has least to go ${outline.least.towards.replace(/([A-Z])/g, " $1").toLowerCase()}: ${Math.round(outline.least.metres * 100)} cm, held still.`,
+    `Way out: ${position.wayOut.planned[0] ?? ""}`,
+  ]
+    .filter((sentence) => sentence !== "")
+    .join(" ");
+}
