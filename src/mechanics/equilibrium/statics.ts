@@ -227,7 +227,7 @@ export function addForce(
 const riding = new WeakMap<Body, readonly Int32Array[]>();
 
 /** Angles that move a segment. */
-function anglesBelow(body: Body, segment: number): Int32Array {
+export function anglesBelow(body: Body, segment: number): Int32Array {
   let known = riding.get(body);
   if (known === undefined) {
     known = body.segments.map((each) => {

@@ -36,7 +36,7 @@ export async function loadLinearSolver(): Promise<LinearSolver> {
   const highs = await loadHighs();
   const { optimal, infeasible, unbounded, unboundedOrInfeasible } = highs.constants.modelStatus;
   const model = highs.createModel();
-  model.options.set({ output_flag: false });
+  model.options.set({ output_flag: false, presolve: "off" });
   const record = { solved: 0, worst: { primal: 0, dual: 0, gap: 0 } };
   return {
     record,

@@ -1,12 +1,12 @@
-import { add, compose, cross, IDENTITY, norm, rotate, rotateBack, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import { add, compose, IDENTITY, norm, rotate, rotateBack, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import type { AngleId } from "../body/names.ts";
 import { patchOn } from "../body/patches.ts";
 import type { ClosedContact, ClosedPose } from "../pose/close.ts";
-import { constrainedStep } from "../pose/constrained-step.ts";
 import { centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "../pose/kinematics.ts";
-import { pinnedRows, readyContacts, type Row } from "../pose/rows.ts";
+import { readyContacts } from "../pose/rows.ts";
 import type { Limits } from "../pose/targets.ts";
+import { type Pin, pinRows, type SparseRow, sparseStep } from "./pinned-step.ts";
 
 /** A stop on the way out: the pose with its centre of mass taken there, or the joint range that ends the way before it. */
 export interface Slide {
@@ -19,8 +19,8 @@ const NEVER_NAMED = /^(toe|radial|pronation|neck)/;
 /** Skin on skin that has come apart by more than this [m] bears no longer. */
 const PARTED = 0.03;
 const LONGEST_STEP = 0.1;
-const SHORTEST_STEP = 0.012;
-const MOST_STEPS = 7;
+const SHORTEST_STEP = 0.02;
+const MOST_STEPS = 6;
 /** Contacts and centre within this [m] count as kept. */
 const KEPT = 0.003;
 /** Between two stations it is enough to be this near. */
@@ -35,14 +35,19 @@ export function slideCentre(body: Body, pose: ClosedPose, direction: readonly [n
   const ready = readyContacts(body, pose.specification);
   if ("missing" in ready) return { station: null, rangeEnd: null };
   // What only rests, and what lies on the body itself, goes along.
-  const closing = ready.filter((each) => each.specification.role !== "bears" && each.specification.effort !== "rest" && each.other === null);
-  const pins = closing.map((each) => each.patch.balls.map((ball) => pointInRoom(body, pose.frames, body.segmentIndex[each.patch.segment], ball.centre)));
+  const pins = ready
+    .filter((each) => each.specification.role !== "bears" && each.specification.effort !== "rest" && each.other === null)
+    .map(({ patch }): Pin => {
+      const segment = body.segmentIndex[patch.segment];
+      const points = patch.balls.map((ball) => ball.centre);
+      return { segment, points, places: points.map((point) => pointInRoom(body, pose.frames, segment, point)) };
+    });
   let now = from;
   let at = reached;
   let longest = LONGEST_STEP;
   for (;;) {
     const goal = Math.min(at + longest, metres);
-    const tried = stepTo(body, pose, now, closing, pins, [pose.centre[0] + direction[0] * goal, pose.centre[1] + direction[1] * goal], limits, goal === metres);
+    const tried = stepTo(body, pose, now, pins, [pose.centre[0] + direction[0] * goal, pose.centre[1] + direction[1] * goal], limits, goal === metres);
     if ("stuckAt" in tried) {
       longest = Math.min(longest, goal - at) / 2.5;
       if (longest < SHORTEST_STEP) return { station: null, rangeEnd: { metres: at, angle: tried.stuckAt } };
@@ -54,15 +59,12 @@ export function slideCentre(body: Body, pose: ClosedPose, direction: readonly [n
   }
 }
 
-type Closing = readonly Parameters<typeof pinnedRows>[2][];
-
 /** Moves the centre to a goal, or names the joint that does not let it. */
 function stepTo(
   body: Body,
   pose: ClosedPose,
   from: Configuration,
-  closing: Closing,
-  pins: readonly (readonly Vector[])[],
+  pins: readonly Pin[],
   goal: readonly [number, number],
   limits: Limits,
   exactly: boolean,
@@ -73,49 +75,25 @@ function stepTo(
   let frames = placeFrames(body, next);
   let residual = Number.MAX_VALUE;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const rows = rowsAt(body, frames, closing, pins, goal);
+    const rows = rowsAt(body, frames, pins, goal);
     const before = residual;
     residual = 0;
     for (const row of rows) residual = Math.max(residual, Math.abs(row.error));
     if (residual < (exactly ? KEPT : NEARLY_KEPT)) return { next, frames };
     // No longer getting anywhere.
-    if (step > 1 && residual > 0.7 * before) break;
+    if (step > 1 && residual > 0.6 * before) break;
     next = stepWithin(body, next, pose.configuration, rows, limits, mobility, frozen);
     frames = placeFrames(body, next);
   }
   return { stuckAt: frozen[0] ?? nearestEnd(body, next, limits) };
 }
 
-function rowsAt(body: Body, frames: Frames, closing: Closing, pins: readonly (readonly Vector[])[], goal: readonly [number, number]): Row[] {
+function rowsAt(body: Body, frames: Frames, pins: readonly Pin[], goal: readonly [number, number]): SparseRow[] {
   const { at, jacobian } = centreRows(body, frames);
-  const rows = closing.flatMap((each, k) => independentRows(pinnedRows(body, frames, each, pins[k] ?? []), pins[k] ?? []));
-  rows.push({ error: at[0] - goal[0], gradient: jacobian[0] }, { error: at[1] - goal[1], gradient: jacobian[1] });
+  const rows = pins.flatMap((pin) => pinRows(body, frames, pin));
+  const reach = Int32Array.from(jacobian[0].keys());
+  rows.push({ error: at[0] - goal[0], gradient: jacobian[0], reach }, { error: at[1] - goal[1], gradient: jacobian[1], reach });
   return rows;
-}
-
-/** Of three rows a point, those that say something new of a rigid part: three for the first point, two for the second, one for the third. */
-function independentRows(rows: readonly Row[], pins: readonly Vector[]): readonly Row[] {
-  const [first, second, third] = pins;
-  if (first === undefined || second === undefined) return rows;
-  const line = unit(subtract(second, first));
-  const side = unit(cross(line, Math.abs(line[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0]));
-  const over = cross(side, line);
-  const kept = [...rows.slice(0, 3), along(rows, 3, side), along(rows, 3, over)];
-  if (third !== undefined) kept.push(along(rows, 6, unit(cross(line, subtract(third, first)))));
-  return kept;
-}
-
-/** The three rows of one point, taken along one direction. */
-function along(rows: readonly Row[], from: number, direction: Vector): Row {
-  const parts = [rows[from], rows[from + 1], rows[from + 2]];
-  const gradient = new Float64Array(parts[0]?.gradient.length ?? 0);
-  let error = 0;
-  parts.forEach((part, k) => {
-    const by = direction[k] ?? 0;
-    error += by * (part?.error ?? 0);
-    for (let i = 0; i < gradient.length; i++) gradient[i] = (gradient[i] ?? 0) + by * (part?.gradient[i] ?? 0);
-  });
-  return { error, gradient };
 }
 
 /** Centre of mass and how each unknown moves it sideways and forward, part by part from the ends inward. */
@@ -159,11 +137,11 @@ function centreRows(body: Body, frames: Frames): { at: Vector; jacobian: readonl
 }
 
 /** One step toward the rows, angles kept in range: one that reaches its end stays there until the goal. Angles that get there are listed. */
-function stepWithin(body: Body, now: Configuration, aim: Configuration, rows: readonly Row[], limits: Limits, mobility: Float64Array, frozen: AngleId[]): Configuration {
+function stepWithin(body: Body, now: Configuration, aim: Configuration, rows: readonly SparseRow[], limits: Limits, mobility: Float64Array, frozen: AngleId[]): Configuration {
   const size = ROOT_FREEDOMS + body.angles.length;
   const wish = new Float64Array(size);
   for (let i = 0; i < body.angles.length; i++) wish[ROOT_FREEDOMS + i] = mobility[ROOT_FREEDOMS + i] === 0 ? 0 : ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * 0.3;
-  let { step } = constrainedStep(rows, wish, mobility);
+  let step = sparseStep(rows, wish, mobility);
   for (let round = 0; round < 2; round++) {
     let again = false;
     for (let i = 0; i < body.angles.length; i++) {
@@ -180,7 +158,7 @@ function stepWithin(body: Body, now: Configuration, aim: Configuration, rows: re
       again = true;
     }
     if (!again) break;
-    step = constrainedStep(rows, wish, mobility).step;
+    step = sparseStep(rows, wish, mobility);
   }
   const turn: Vector = [step[3] ?? 0, step[4] ?? 0, step[5] ?? 0];
   const angle = norm(turn);
