@@ -57,7 +57,7 @@ export function takeNextOf(person: PersonToday, session: Session | null): { find
       const share = spread === 0 ? 0 : Math.min(0.95, worth.narrowing / (targets.length * spread * spread));
       return {
         finding: `${words.get(worth.id) ?? worth.id}.`,
-        wouldChange: `It would tell most about ${rung}${today === undefined ? "" : today.eligible ? ", which is open today" : ", which is out today"}; about ${Math.max(1, Math.round(share * 10))} tenths of the doubt over the rungs in question would go.`,
+        wouldChange: `It would tell most about ${rung}${today === undefined ? "" : today.eligible ? ", which is open today" : ", which is out today"}; ${share > 0.4 ? "most" : share > 0.15 ? "a good part" : "a little"} of the doubt would go.`,
       };
     });
 }

@@ -30,6 +30,8 @@ export interface PoseAsks {
   /** At the middle strength. */
   readonly loads: readonly ContactLoad[];
   readonly middle: Balance;
+  /** The draw behind the middle, for what is said of an ordinary day. */
+  readonly middleStrengths: Strengths;
   /** A draw from the weaker end of what is believed: what help is worked out for. */
   readonly cautiousStrengths: Strengths;
 }
@@ -37,7 +39,7 @@ export interface CannotBalance {
   readonly because: string;
 }
 
-const DRAWS = 12;
+const DRAWS = 9;
 /** Spread of ln effort that hands and knees a centimetre off and the model itself bring (judgement; checked on the catalogue). */
 const PLACEMENT_SPREAD = 0.1;
 
@@ -87,9 +89,10 @@ export function askPose(prepared: PreparedPose, draws: readonly Strengths[]): Po
   const cautiousIndex = order[Math.min(order.length - 1, Math.floor(order.length * 0.8))] ?? 0;
   const middle = solved[middleIndex];
   const cautiousStrengths = draws[cautiousIndex];
-  if (middle === undefined || cautiousStrengths === undefined) return { because: "nothing is known of this person's strength" };
+  const middleStrengths = draws[middleIndex];
+  if (middle === undefined || cautiousStrengths === undefined || middleStrengths === undefined) return { because: "nothing is known of this person's strength" };
   const efforts = middle.efforts.map((effort, i): EffortRange => describeEffort(effort, i, solved, even));
-  return { peak: widened(weightedRange(peaks, even)), limiting: limitingOf(solved, middle), efforts, loads: middle.loads, middle, cautiousStrengths };
+  return { peak: widened(weightedRange(peaks, even)), limiting: limitingOf(solved, middle), efforts, loads: middle.loads, middle, middleStrengths, cautiousStrengths };
 }
 
 /** The joint that is hardest worked in most draws; the one of the middle draw where two tie. */

@@ -1,4 +1,6 @@
-import type { Strengths } from "../../mechanics/body/strength-keys.ts";
+import { scaleCapacities } from "../../mechanics/body/strength-capacities.ts";
+import { evenStrengths, type Strengths } from "../../mechanics/body/strength-keys.ts";
+import { solveHabitual } from "../../mechanics/equilibrium/habitual.ts";
 import type { LinearSolver } from "../../mechanics/linear-program/linear-program.ts";
 import type { Activity, Rung } from "../../practice/activities/activity.ts";
 import type { PrecautionFinding } from "../../practice/precautions/precaution.ts";
@@ -53,26 +55,46 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
     const out = [...rules.out, { rule: "range", detail: `This body cannot take the position: ${prepared.because}.`, source: "judgement" as const }];
     return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared: null, asks: null, word: null, help: null };
   }
-  const asked = askPose(prepared, draws);
-  if ("because" in asked) {
+  const middle = solveHabitual(prepared.statics, scaleCapacities(prepared.normal, draws[Math.floor(draws.length / 2)] ?? evenStrengths(1)));
+  if (!middle.balanced) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
-    const out = [...rules.out, { rule: "balance", detail: `The position cannot be held still: ${asked.because}.`, source: "judgement" as const }];
+    const out = [...rules.out, { rule: "holdStill", detail: `The position cannot be held still: ${middle.because}.`, source: "judgement" as const }];
     return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared, asks: null, word: null, help: null };
   }
-  const facts = factsOf(prepared.statics.body, prepared.pose, asked.loads);
+  const facts = factsOf(prepared.statics.body, prepared.pose, middle.loads);
   const rules = judgeByRules(findings, precautions, activity, rung, facts, seen);
-  const word = wordOfEffort(asked.peak);
   const out = [...rules.out];
   const mind = [...rules.mind];
+  const asked = askPose(prepared, draws);
+  if ("because" in asked) {
+    out.push({ rule: "holdStill", detail: `The position cannot be held still: ${asked.because}.`, source: "judgement" });
+    return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: null, word: null, help: null };
+  }
+  const word = wordOfEffort(asked.peak);
   let help: HelpToday | null = null;
   // What is out by a rule needs no helper worked out.
   if (out.length > 0) return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: asked, word, help };
   const found = findHelp(findings, precautions, rung, prepared, asked, rules.helpers, context.solver);
-  if ("rule" in found) {
-    if (seenDone) mind.push({ rule: "disagrees", detail: `${folding(asked)} That is computed; it was seen done, and what was seen counts.`, source: "common-practice" });
-    else out.push({ rule: "effort", detail: `${found.detail} It would ask ${inTimes(cautious(asked.peak))} of what it has.`, source: found.source });
+  const seenHelp = helpAsSeen(seen, index);
+  if (seenHelp !== null && ("rule" in found || found.code < seenHelp.code)) {
+    if (cautious(asked.peak) > 1.15) mind.push({ rule: "disagrees", detail: `${folding(asked)} That is computed; it was seen done ${seenHelp.words === "touching" ? "with a touch" : seenHelp.words === "standBy" ? "alone" : "with help"}, and what was seen counts.`, source: "common-practice" });
+    help = seenHelp;
+  } else if ("rule" in found) {
+    out.push({ rule: "effort", detail: `${found.detail} It would ask ${inTimes(cautious(asked.peak))} of what it has.`, source: found.source });
+  } else if (found.code <= 2) {
+    out.push({ rule: "effort", detail: `${folding(asked)} ${found.words === "dependent" ? "It would take two helpers." : "More than half of the work would be the helper's."} A lower rung trains more.`, source: found.limit > 0 ? "waters-2007" : "common-practice" });
+    help = found;
   } else help = found;
   return { ...base, eligible: out.length === 0, out, mind, helpers: rules.helpers, prepared, asks: asked, word, help };
+}
+
+/** Help as it was seen on this ladder: at or below the rung seen. */
+function helpAsSeen(seen: SeenOnLadder | null, index: number): HelpToday | null {
+  if (seen === null) return null;
+  const none = { share: 0, newtons: 0, site: null, siteWords: null, side: null, direction: null, limit: 0, limitBecause: "As seen; how much was not measured." };
+  if (index <= seen.done) return seen.touched >= index ? { ...none, words: "touching", code: 4 } : { ...none, words: "standBy", code: 4 };
+  if (seen.helped !== null && index <= seen.helped) return { ...none, words: "moderate", code: 3, share: 0.5 };
+  return null;
 }
 
 function inTimes(share: number): string {

@@ -9,6 +9,8 @@ export interface SeenOnLadder {
   readonly done: number;
   /** Rungs from this number on failed and are out until tried again; past the end where none failed. */
   readonly failed: number;
+  /** Highest rung that needed a touch; -1 where none did. */
+  readonly touched: number;
   /** The rung was managed only with help. */
   readonly helped: number | null;
   readonly words: string;
@@ -27,6 +29,7 @@ export function seenOn(findings: Findings, activity: Activity): SeenOnLadder | n
   let done = -1;
   let failed = activity.rungs.length;
   let helped: number | null = null;
+  let touched = -1;
   const words: string[] = [];
   for (const entry of findings.look) {
     const place = LOOK_PLACES[entry.task];
@@ -36,7 +39,10 @@ export function seenOn(findings: Findings, activity: Activity): SeenOnLadder | n
     words.push(`In the look: ${place.words} ${RESULT_WORDS[entry.result]}.`);
     if (entry.result === "cannot") failed = stoppedByOther(entry) ? failed : Math.min(failed, at);
     else if (entry.result === "withHelp") helped = at;
-    else done = Math.max(done, at);
+    else {
+      done = Math.max(done, at);
+      if (entry.result === "withTouch") touched = Math.max(touched, at);
+    }
   }
   for (const session of findings.previous) {
     for (const item of session.items) {
@@ -50,7 +56,7 @@ export function seenOn(findings: Findings, activity: Activity): SeenOnLadder | n
       } else if (item.gaveWay !== null) failed = Math.min(failed, at + 1);
     }
   }
-  return words.length === 0 ? null : { done, failed, helped, words: words.join(" ") };
+  return words.length === 0 ? null : { done, touched, failed, helped, words: words.join(" ") };
 }
 
 const stoppedByOther = (entry: LookEntry): boolean => entry.stoppedBy !== null && entry.stoppedBy !== "other";

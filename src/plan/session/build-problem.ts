@@ -67,7 +67,7 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
         worth: worthOf(findings, today, steps.get(today.activity.id) ?? null) - (k === 0 ? 0 : 4),
         freshnessLimit: isHard(today) ? 60 : null,
         freshnessCost: isHard(today) ? FRESH_FIRST : 0,
-        prerequisite: null,
+        prerequisite: prerequisiteOf(findings, today, eligible),
         substitutes: null,
         change: changeOf(today, last?.items ?? null, steps.get(today.activity.id) ?? null),
       });
@@ -114,6 +114,26 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
     strength: ALL_STRENGTH,
   };
   return { problem, meanings, steps, arrival, workingMinutes: workingMinutes(slotMinutes) };
+}
+
+/** What is done first in the same session, until it has been seen (common practice: "look first" of each ladder). */
+const FIRST: Readonly<Record<string, string>> = {
+  "bars-strong-step": "bars-weak-stance/weight-to-weak",
+  "bars-weak-step-and-walk": "bars-weak-stance/weight-to-weak",
+  "half-kneel-weak-forward-hold": "tall-kneel-bench-hold-and-shift/strong-hand-hold",
+  "half-kneel-strong-forward-rise": "tall-kneel-bench-hold-and-shift/strong-hand-hold",
+  "heel-sit-to-tall-kneel": "tall-kneel-bench-hold-and-shift/strong-hand-hold",
+  "hands-and-knees-lift": "hands-and-knees-rock/rock-back",
+  "prone-on-elbows-lift-and-reach": "prone-on-elbows-hold-and-shift/flat-hold",
+};
+
+function prerequisiteOf(findings: Findings, today: RungToday, eligible: readonly RungToday[]): string | null {
+  const first = FIRST[today.activity.id];
+  if (first === undefined || today.seenDone) return null;
+  const [activity, rung] = first.split("/");
+  const before = eligible.find((each) => each.activity.id === activity && each.rung.id === rung);
+  const logged = findings.previous.some((session) => session.items.some((item) => item.activity === activity && item.done === "asPlanned"));
+  return before?.seenDone === true || logged ? null : first;
 }
 
 const isHard = (today: RungToday): boolean => today.asks !== null && cautious(today.asks.peak) > 0.6;

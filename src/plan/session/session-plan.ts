@@ -76,7 +76,7 @@ export function outlineOf(keeper: PoseKeeper, today: RungToday): BalanceOutline 
   if (today.asks === null) return null;
   const stations = keeper.stations(poseOf(today.rung));
   if (stations === null) return null;
-  const outline = balanceOutline(stations, today.asks.cautiousStrengths);
+  const outline = balanceOutline(stations, today.asks.middleStrengths);
   return outline.balanced ? outline : null;
 }
 
@@ -97,6 +97,7 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
   const restHeight = (id: PositionId) => heightOf(findings, keeper, positionRow(id).pose);
   timeline.push({ fromMinute: 0, toMinute: LOST_BEFORE, position: at, centreHeight: restHeight(at) });
   const covered = new Map<PurposeId, number>();
+  const minded = new Set<string>();
   const go = (steps: readonly Transition[]) => {
     for (const transition of steps) {
       moves.push({ beforeItem: items.length, transition });
@@ -116,7 +117,7 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
       const purpose = mainPurpose(today, needs, covered);
       const step = built.steps.get(today.activity.id) ?? null;
       const minutes = dose.halfMinutes / 2;
-      items.push({ today, dose, minutes, purpose, because: becauseOf(findings, today, purpose, step), guard: guardOf(findings, today, outline), outline, step });
+      items.push({ today, dose, minutes, purpose, because: becauseOf(findings, today, purpose, step, minded), guard: guardOf(findings, today, outline), outline, step });
       for (const each of Object.keys(today.rung.trains) as PurposeId[]) covered.set(each, (covered.get(each) ?? 0) + 1);
       timeline.push({ fromMinute: clock, toMinute: clock + minutes, position: today.activity.position, centreHeight: heightOf(findings, keeper, poseOf(today.rung)) });
       clock += minutes;
@@ -152,13 +153,18 @@ function mainPurpose(today: RungToday, needs: Readonly<Record<PurposeId, number>
   return best;
 }
 
-function becauseOf(findings: Findings, today: RungToday, purpose: PurposeId, step: LadderStepToday | null): string[] {
+function becauseOf(findings: Findings, today: RungToday, purpose: PurposeId, step: LadderStepToday | null, minded: Set<string>): string[] {
   const goal = goalFor(findings, [purpose]);
   const reasons = [`For ${PURPOSE_WORDS[purpose]}${goal === null ? "" : `, toward the goal "${goal}"`}. ${today.activity.purposeWords}`];
   if (step !== null && step.today === today.index) reasons.push(step.because);
   if (today.asks !== null) reasons.push(effortSentence(today.asks));
   if (today.seen !== null) reasons.push(today.seen.words);
-  reasons.push(...today.mind.map((each) => each.detail));
+  // What is to be minded everywhere is said at the first item it concerns, not on every line.
+  for (const { detail } of today.mind) {
+    if (minded.has(detail)) continue;
+    minded.add(detail);
+    reasons.push(detail);
+  }
   return reasons;
 }
 
