@@ -42,11 +42,12 @@ export interface BodyLayer {
   readonly frame: Frame;
 }
 
-const THING_KINDS: readonly SurfaceKind[] = (["top", "front", "bar"] as const).map((tone) => ({
+/** In the order of the numbers things give their surfaces: level, upright, bar, soft. */
+const THING_KINDS: readonly SurfaceKind[] = (["top", "front", "bar", "soft"] as const).map((part) => ({
   owner: "thing",
-  part: tone,
+  part,
   side: null,
-  tone,
+  tone: part === "soft" ? "top" : part,
   hatched: false,
   quiet: 1,
   hand: false,

@@ -13,6 +13,8 @@ import type { Skin } from "./skin/build.ts";
 export interface FigureChecks {
   /** Distance of each of the helper's touching palms from the skin [m], negative where it sinks in. */
   readonly palmGaps: readonly number[];
+  /** Distance of each touching palm from its own place on the skin [m]. */
+  readonly siteMisses: readonly number[];
   /** Share of each of the helper's hands, at its site, that can be seen. */
   readonly siteVisible: readonly number[];
   /** For every contact that shapes the pose: how far the drawn skin stays above what it rests on [m]. */
@@ -91,3 +93,6 @@ export function handVisibility(
 
 export const palmGapsOf = (helper: PosedHelper | null): number[] =>
   helper === null ? [] : helper.palms.filter((palm) => !palm.ready).map((palm) => palm.signedGap);
+
+export const siteMissesOf = (helper: PosedHelper | null): number[] =>
+  helper === null ? [] : helper.palms.filter((palm) => !palm.ready).map((palm) => palm.siteMiss);

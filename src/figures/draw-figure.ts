@@ -4,7 +4,7 @@ import type { Body } from "../mechanics/body/body.ts";
 import type { PoseSpecification } from "../mechanics/pose/specification.ts";
 import { type BodyLayer, drawBodyLayer } from "./body-layer.ts";
 import { canonicalConfiguration, canonicalVector } from "./canonical.ts";
-import { contactGapsOf, type FigureChecks, handVisibility, palmGapsOf } from "./checks.ts";
+import { contactGapsOf, type FigureChecks, handVisibility, palmGapsOf, siteMissesOf } from "./checks.ts";
 import type { HelperDrawing } from "./helper/drawing.ts";
 import type { Marks } from "./marks/marks.ts";
 import { drawMarks, type MarksLayer } from "./marks/draw-marks.ts";
@@ -106,6 +106,7 @@ export function drawFigure(input: FigureInput): Figure {
     prepared,
     checks: {
       palmGaps: palmGapsOf(helper),
+      siteMisses: siteMissesOf(helper),
       siteVisible:
         helper === null || helperPerson === undefined
           ? []

@@ -205,6 +205,7 @@ describe("the helper", () => {
         expect(gap, name).toBeLessThan(0.015);
         expect(gap, name).toBeGreaterThan(-0.005);
       }
+      for (const miss of figure.checks.siteMisses) expect(miss, name).toBeLessThan(0.015);
     }
   });
 

@@ -78,7 +78,7 @@ export function prepareScene(input: SceneInput): PreparedScene {
   if (specification !== null) settleSkin(body, frames, specification, placed.tops, points);
   const ground = Math.min(placed.matTop, placed.floor);
   const people = [{ skin, points }];
-  const faces: FacePlace[][] = [faceOf(body, frames)];
+  const faces: FacePlace[][] = [faceOf(body, frames, skin.look.older && skin.look.hair === "bun")];
   const things: Thing[] = [...placed.things];
   let helper: PosedHelper | null = null;
   if (input.helper !== undefined) {
@@ -138,8 +138,8 @@ function stoolUnder(helper: PosedHelper, ground: number): Thing {
   );
 }
 
-function faceOf(body: Body, frames: Frames): FacePlace[] {
-  return faceStrokes(body.stature / 1000).map((stroke) => ({
+function faceOf(body: Body, frames: Frames, strands = false): FacePlace[] {
+  return faceStrokes(body.stature / 1000, strands).map((stroke) => ({
     kind: stroke.kind,
     points: stroke.points.map((at) => pointInRoom(body, frames, "head", at)),
   }));

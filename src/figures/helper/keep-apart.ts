@@ -92,7 +92,13 @@ function ballsOf(body: Body): Ball[] {
 }
 
 /** A row for every overlap of the helper with the rods or the ground; the error is minus the depth. */
-export function keepApartRows(body: Body, frames: Frames, rods: readonly Rod[], ground: number): SoftRow[] {
+export function keepApartRows(
+  body: Body,
+  frames: Frames,
+  rods: readonly Rod[],
+  ground: number,
+  firmness = 1,
+): SoftRow[] {
   const rows: SoftRow[] = [];
   for (const ball of ballsOf(body)) {
     const segment = body.segmentIndex[ball.segment];
@@ -119,7 +125,7 @@ export function keepApartRows(body: Body, frames: Frames, rods: readonly Rod[], 
           direction[0] * (jacobian[0][i] ?? 0) +
           direction[1] * (jacobian[1][i] ?? 0) +
           direction[2] * (jacobian[2][i] ?? 0);
-      rows.push({ error: -overlap, gradient, weight: 0.9 });
+      rows.push({ error: -overlap, gradient, weight: 0.9 * firmness });
     }
   }
   return rows;

@@ -36,12 +36,16 @@ export interface PalmOnSite {
   /** Unsigned distance from palm to the nearest skin [m], and the same with a sign: negative where it sinks in. */
   readonly gap: number;
   readonly signedGap: number;
+  /** Distance from the palm to its own place on the skin [m]. */
+  readonly siteMiss: number;
 }
 
 const LIMB_PARTS = ["upperArm", "forearm", "thigh", "shank", "foot"];
 /** A gripping palm stands off so that the thumb does not sink in [m]. */
 const GRIP_STANDOFF = 0.008;
 const READY_STANDOFF = 0.06;
+/** Clothes and flesh give this much [m]. */
+const PASSES_THROUGH = 0.02;
 
 /**
  * Poses the helper so that the palms lie on the sites.
@@ -75,6 +79,7 @@ export function poseHelper(
   const toSites = middle === null ? where.toward : subtract([middle[0], middle[1], 0], where.at);
   const toward =
     norm(toSites) > 0.05 ? unit(add(unit([toSites[0], toSites[1], 0]), scale(where.toward, 0.4))) : where.toward;
+  const gaze = middle ?? frames.positions[person.segmentIndex.thorax] ?? where.at;
   const goalsFor = (sides: readonly Side[], extra: readonly number[]): HandGoal[] =>
     places.map(({ hand, place, guess }, k): HandGoal => {
       const limbName = guess.segment.split(".")[0] ?? "";
@@ -101,13 +106,12 @@ export function poseHelper(
   for (const sides of choices) {
     for (const lead of leads) {
       const start = startOf(helper, drawing.pose, lead, where.at, toward, ground);
-      const reach = reachFor(helper, drawing.pose, lead, start, goalsFor(sides, []), rods, ground);
+      const reach = reachFor(helper, drawing.pose, lead, start, goalsFor(sides, []), rods, ground, gaze);
       if (best === null || reach.cost < best.reach.cost) best = { reach, sides, lead };
     }
   }
   if (best === null) throw new ProgrammingError("no choice of hands was tried");
   const { sides, lead } = best;
-  let reach = best.reach;
   const shapes: { weak: HandShape; strong: HandShape } = { weak: "relaxed", strong: "relaxed" };
   places.forEach(({ guess }, k) => {
     const side = sides[k];
@@ -115,37 +119,31 @@ export function poseHelper(
       shapes[side] =
         LIMB_PARTS.includes(guess.segment.split(".")[0] ?? "") && !guess.segment.startsWith("foot") ? "grip" : "flat";
   });
-  let palms = measure(
-    helper,
-    reach,
-    skin,
-    points,
-    places.map((each) => each.place),
-    sides,
-    places.map((each) => each.hand.does === "ready"),
-  );
+  const start = startOf(helper, drawing.pose, lead, where.at, toward, ground);
+  const sites = places.map((each) => each.place);
+  const ready = places.map((each) => each.hand.does === "ready");
+  let reach = best.reach;
+  let palms = measure(helper, reach, skin, points, sites, sides, ready);
+  const attempt = (extra: readonly number[], firmness: number): void => {
+    const again = reachFor(helper, drawing.pose, lead, start, goalsFor(sides, extra), rods, ground, gaze, firmness);
+    const measured = measure(helper, again, skin, points, sites, sides, ready);
+    if (faultOf(again, measured) >= faultOf(reach, palms)) return;
+    reach = again;
+    palms = measured;
+  };
   // Where skin curves away or toward the palm, the first reach is off by a little: correct once.
-  if (palms.some((palm) => !palm.ready && Math.abs(palm.signedGap - 0.003) > 0.004)) {
-    const start = startOf(helper, drawing.pose, lead, where.at, toward, ground);
-    const extra = palms.map((palm) => (palm.ready ? 0 : Math.max(-0.01, Math.min(0.03, 0.002 - palm.signedGap))));
-    const again = reachFor(helper, drawing.pose, lead, start, goalsFor(sides, extra), rods, ground);
-    const measured = measure(
-      helper,
-      again,
-      skin,
-      points,
-      places.map((each) => each.place),
-      sides,
-      places.map((each) => each.hand.does === "ready"),
-    );
-    const worst = (list: readonly PalmOnSite[]): number =>
-      list.reduce((most, palm) => Math.max(most, palm.ready ? 0 : Math.abs(palm.signedGap)), 0);
-    if (worst(measured) < worst(palms)) {
-      palms = measured;
-      reach = again;
-    }
-  }
+  const extra = palms.map((palm) => (palm.ready ? 0 : Math.max(-0.01, Math.min(0.03, 0.002 - palm.signedGap))));
+  if (palms.some((palm) => !palm.ready && Math.abs(palm.signedGap - 0.003) > 0.004)) attempt(extra, 1);
+  if (reach.overlap > PASSES_THROUGH) attempt(extra, 2);
+  if (reach.overlap > PASSES_THROUGH) attempt(extra, 4);
   return { body: helper, reach, hands: shapes, palms, seat: STANCES[drawing.pose].seat };
+}
+
+/** How bad a reach looks: palms off the skin or off their place, limbs passing through the person [m]. */
+function faultOf(reach: Reach, palms: readonly PalmOnSite[]): number {
+  let worst = 0;
+  for (const palm of palms) if (!palm.ready) worst = Math.max(worst, Math.abs(palm.signedGap), 0.6 * palm.siteMiss);
+  return worst + 0.5 * Math.max(0, reach.overlap - PASSES_THROUGH);
 }
 
 function measure(
@@ -169,6 +167,13 @@ function measure(
         (at[1] - near.at[1]) * near.outward[1] +
         (at[2] - near.at[2]) * near.outward[2] <
         0;
-    return { hand, site, ready: ready[k] ?? false, gap, signedGap: inside ? -gap : gap };
+    return {
+      hand,
+      site,
+      ready: ready[k] ?? false,
+      gap,
+      signedGap: inside ? -gap : gap,
+      siteMiss: norm(subtract(at, site.at)),
+    };
   });
 }

@@ -11,7 +11,6 @@ import {
   subtract,
   unit,
   type Vector,
-  ZERO,
 } from "../../quantity/vectors.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "../../mechanics/body/body.ts";
@@ -104,6 +103,8 @@ function standing(row: Stance, lead: Side): PatchId[] {
 /**
  * Leans and reaches until the palms lie where they should, what stands keeps standing, and nothing passes through the person.
  * The whole helper shifts over the ground as far as needed.
+ * @param gaze what the helper looks at
+ * @param firmness how much more than usual the helper keeps out of the person
  */
 export function reachFor(
   body: Body,
@@ -113,6 +114,8 @@ export function reachFor(
   goals: readonly HandGoal[],
   rods: readonly Rod[],
   ground: number,
+  gaze: Vector,
+  firmness = 1,
 ): Reach {
   const row = STANCES[stance];
   const limits = limitsOf(body);
@@ -120,13 +123,6 @@ export function reachFor(
   const pull = pullOf(body, goals);
   const contacts = standing(row, lead).map((id) => patchOn(body, id));
   const palm = palmOf(body);
-  const gaze =
-    goals.length === 0
-      ? null
-      : scale(
-          goals.reduce((sum, goal) => add(sum, goal.at), ZERO),
-          1 / goals.length,
-        );
   let now = start;
   for (let step = 0; step < STEPS; step++) {
     const frames = placeFrames(body, now);
@@ -163,8 +159,8 @@ export function reachFor(
         contacts.map((patch) => patch.segment),
       ),
     );
-    if (gaze !== null) rows.push(...gazeRows(body, frames, gaze));
-    rows.push(...keepApartRows(body, frames, rods, ground));
+    rows.push(...gazeRows(body, frames, gaze));
+    rows.push(...keepApartRows(body, frames, rods, ground, firmness));
     const wish = new Float64Array(n);
     for (let i = 0; i < body.angles.length; i++)
       wish[ROOT_FREEDOMS + i] = (start.angles[i] ?? 0) - (now.angles[i] ?? 0);

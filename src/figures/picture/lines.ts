@@ -17,6 +17,8 @@ const FOLD_WEAK = 3;
 const HEM = 4;
 /** Limbs that do not meet at a joint: always a line. */
 const APART = 5;
+/** Owner number of soft things: they have no straight edges, so their outline is traced as a body's is. */
+const SOFT = 4;
 /** A depth step inside one figure above `starts` begins a line, above `continues` carries it on [mm]. */
 const STARTS = 20;
 const CONTINUES = 8;
@@ -75,7 +77,9 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
     levelFront: new Uint8Array(size),
   };
   const owners = ["person", "helper", "thing"];
-  const owner = Uint8Array.from(kinds, (kind) => (kind === null ? 0 : owners.indexOf(kind.owner) + 1));
+  const owner = Uint8Array.from(kinds, (kind) =>
+    kind === null ? 0 : kind.part === "soft" ? SOFT : owners.indexOf(kind.owner) + 1,
+  );
   const partNames = kinds.map((kind) => (kind === null ? "" : `${kind.owner}/${kind.part}/${kind.side}`));
   const part = Uint8Array.from(partNames, (name) => partNames.indexOf(name));
   const tone = kinds.map((kind) => kind?.tone ?? "");
@@ -102,7 +106,7 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
         Math.abs(da - db) < TOUCHING;
       return touching ? FOLD : OUTLINE;
     }
-    if (oa === 0 || oa === 3) return 0;
+    if (oa === 0 || oa >= 3) return 0;
     const pa = part[ka];
     const pb = part[kb];
     if (apart[ka * kinds.length + kb] === 1) return APART;

@@ -51,4 +51,4 @@ export function seen(buffer: DepthBuffer, x: number, y: number, distance: number
 }
 
 /** Things are numbered first: a person in front hides an edge for sure. */
-const thingOrNothing = (buffer: DepthBuffer, at: number): boolean => (buffer.kinds[at] ?? 0) <= 3;
+const thingOrNothing = (buffer: DepthBuffer, at: number): boolean => (buffer.kinds[at] ?? 0) <= 4;

@@ -5,7 +5,17 @@ import { type Frames, pointInRoom } from "../../mechanics/pose/kinematics.ts";
 import type { PoseSpecification, SurfaceSpecification } from "../../mechanics/pose/specification.ts";
 import { surfaceHeight } from "../../mechanics/pose/targets.ts";
 import type { Support } from "../skin/posed.ts";
-import { type Block, makeBars, makeBlock, makeRoll, makeTable, makeWedge, type Thing, type Tube } from "./solid.ts";
+import {
+  type Block,
+  makeBars,
+  makeBlock,
+  makePillow,
+  makeRoll,
+  makeTable,
+  makeWedge,
+  type Thing,
+  type Tube,
+} from "./solid.ts";
 
 export interface PlacedThings {
   readonly things: readonly Thing[];
@@ -47,6 +57,17 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
     const points = restingPoints(body, frames, pose, surface);
     if (surface.kind === "wall") {
       wallX = wallBehind(points, frames);
+      const middle = frames.positions[0]?.[1] ?? 0;
+      things.push(
+        makeBlock({
+          fromX: wallX - 0.03,
+          toX: wallX,
+          fromY: middle - 0.75,
+          toY: middle + 0.75,
+          bottom: floor,
+          top: floor + 1.7,
+        }),
+      );
       continue;
     }
     if (points.length === 0) continue;
@@ -157,6 +178,8 @@ function shapeOf(surface: SurfaceSpecification, block: Block): Thing {
     }
     case "wedge":
       return makeWedge(block, true);
+    case "pillow":
+      return makePillow(block);
     default:
       return makeBlock(block);
   }

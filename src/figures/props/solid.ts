@@ -1,5 +1,6 @@
 import type { Vector } from "../../quantity/vectors.ts";
 import type { Solid } from "../picture/buffer.ts";
+import { emptyMesh, type Ring, sweep } from "../skin/mesh.ts";
 
 /** A thing people lie, sit or lean on, as it is drawn. */
 export interface Thing {
@@ -20,6 +21,7 @@ export interface Tube {
 export const TOP = 1;
 export const FRONT = 2;
 export const BAR = 3;
+export const SOFT = 4;
 
 interface Growing {
   points: number[];
@@ -206,4 +208,45 @@ export function makeWedge(block: Block, highAtFarX: boolean): Thing {
     ] as const
   ).map(([p, q]) => [corner(p), corner(q)]);
   return finish(g);
+}
+
+/** Share of the height, and of the breadth there: a filled pillow. */
+const PILLOW_PROFILE = [
+  [0.02, 0.88],
+  [0.25, 0.98],
+  [0.6, 1],
+  [0.85, 0.94],
+  [0.97, 0.84],
+] as const;
+
+/** A soft pillow with rounded edges. */
+export function makePillow(block: Block): Thing {
+  const mesh = emptyMesh();
+  const x = (block.fromX + block.toX) / 2;
+  const y = (block.fromY + block.toY) / 2;
+  const binding = { first: 0, second: 0, share: 0 };
+  const rings = PILLOW_PROFILE.map(
+    ([up, wide]): Ring => ({
+      at: [x, y, block.bottom + (block.top - block.bottom) * up],
+      side: [0, ((block.toY - block.fromY) / 2) * wide, 0],
+      front: [((block.toX - block.fromX) / 2) * wide, 0, 0],
+      back: [(-(block.toX - block.fromX) / 2) * wide, 0, 0],
+      exponent: 5,
+      binding,
+      kind: SOFT,
+    }),
+  );
+  sweep(mesh, rings, 28, [
+    [0, 0, 0],
+    [0, 0, (block.top - block.bottom) * 0.03],
+  ]);
+  return {
+    solid: {
+      points: Float64Array.from(mesh.points),
+      triangles: Uint16Array.from(mesh.triangles),
+      triangleKinds: Uint8Array.from(mesh.kinds),
+    },
+    edges: [],
+    tubes: [],
+  };
 }

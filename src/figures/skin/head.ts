@@ -6,7 +6,7 @@ import { HEAD_RINGS } from "./shape.data.ts";
 /** Strokes of the face: polylines on the head [m, head frame]; drawn only where the picture shows the head there. */
 export interface FaceStroke {
   readonly points: readonly Vector[];
-  readonly kind: "eye" | "brow" | "mouth";
+  readonly kind: "eye" | "brow" | "mouth" | "strand";
 }
 
 /** Height above the neck joint at which hair begins, going round from the forehead (0) to the back (1) [mm]. */
@@ -84,6 +84,22 @@ export function addHead(context: SkinContext): void {
   if (look.hair !== "bald") addHair(context, head);
 }
 
+/** Depths and breadth of the head at a height above the neck joint [mm]. */
+function profile(up: number): { middle: number; front: number; back: number; half: number } {
+  const k = HEAD_RINGS.findIndex((row) => row.up >= up);
+  const high = HEAD_RINGS[k < 0 ? HEAD_RINGS.length - 1 : k];
+  const low = HEAD_RINGS[Math.max(0, k - 1)];
+  if (high === undefined || low === undefined) return { middle: 0, front: 0, back: 0, half: 0 };
+  const t = high.up === low.up ? 0 : (up - low.up) / (high.up - low.up);
+  const mix = (a: number, b: number): number => a + (b - a) * t;
+  return {
+    middle: mix(low.middle, high.middle),
+    front: mix(low.front, high.front),
+    back: mix(low.back, high.back),
+    half: mix(low.half, high.half),
+  };
+}
+
 /** Hair is the head swollen above the hairline; below it the swelling turns inward, under the skin. */
 function addHair(context: SkinContext, head: Vector): void {
   const { mesh, mm, look } = context;
@@ -94,20 +110,6 @@ function addHair(context: SkinContext, head: Vector): void {
   const sides = 26;
   const rows = 18;
   const start = mesh.bindings.length;
-  const profile = (up: number): { middle: number; front: number; back: number; half: number } => {
-    const k = HEAD_RINGS.findIndex((row) => row.up >= up);
-    const high = HEAD_RINGS[k < 0 ? HEAD_RINGS.length - 1 : k];
-    const low = HEAD_RINGS[Math.max(0, k - 1)];
-    if (high === undefined || low === undefined) return { middle: 0, front: 0, back: 0, half: 0 };
-    const t = high.up === low.up ? 0 : (up - low.up) / (high.up - low.up);
-    const mix = (a: number, b: number): number => a + (b - a) * t;
-    return {
-      middle: mix(low.middle, high.middle),
-      front: mix(low.front, high.front),
-      back: mix(low.back, high.back),
-      half: mix(low.half, high.half),
-    };
-  };
   // Columns run from the crown down to the hairline and tuck under the skin there.
   const tip = mesh.bindings.length;
   mesh.points.push(-2 * mm, 0, head[2] + 256 * mm);
@@ -163,7 +165,7 @@ function addHair(context: SkinContext, head: Vector): void {
 }
 
 /** Eyes, brows and mouth, a little in front of the skin. */
-export function faceStrokes(mm: number): readonly FaceStroke[] {
+export function faceStrokes(mm: number, strands = false): readonly FaceStroke[] {
   const front = (out: number, up: number): Vector => {
     const k = HEAD_RINGS.findIndex((row) => row.up >= up);
     const high = HEAD_RINGS[k];
@@ -179,6 +181,23 @@ export function faceStrokes(mm: number): readonly FaceStroke[] {
   for (const out of [1, -1]) {
     strokes.push({ kind: "eye", points: [front(out * 24, 127), front(out * 31, 129), front(out * 39, 126)] });
     strokes.push({ kind: "brow", points: [front(out * 18, 145), front(out * 30, 149), front(out * 45, 144)] });
+  }
+  if (strands) {
+    // Combed back from the hairline to the bun.
+    for (const round of [0.12, 0.24, 0.36]) {
+      for (const out of [1, -1]) {
+        const points: Vector[] = [];
+        for (let k = 0; k <= 6; k++) {
+          const angle = Math.PI * (round + (0.86 - round) * (k / 6) * 0.8);
+          const up = hairline(round, true) + 6 + (226 - hairline(round, true)) * Math.sin((k / 6) * 1.35) * 0.82;
+          const at = profile(up);
+          const c = Math.cos(angle);
+          const depth = (c >= 0 ? at.front : at.back) + 12.5;
+          points.push([(at.middle + c * depth) * mm, out * Math.sin(angle) * (at.half + 12.5) * mm, (up + 3) * mm]);
+        }
+        strokes.push({ kind: "strand", points });
+      }
+    }
   }
   strokes.push({ kind: "mouth", points: [front(-21, 62), front(-8, 60), front(8, 60), front(21, 62)] });
   return strokes;
