@@ -121,7 +121,7 @@ export const TIED_SHARES = {
   kneeTurn: 0.3,
 } as const;
 
-/** Nowhere in its range does a joint fall below this share of its peak (decision record 0002; knee reviews show 0.56 or more). */
+/** Nowhere in its range does a joint fall below this share of its peak (decision record 0004; knee reviews show 0.56 or more). */
 export const LEAST_ANGLE_SHARE = 0.5;
 /** Shoulder flexion falls from 89.9 N.m hanging to 68.6 at 45 degrees: "shoulder-flexion-men". Seen: read. */
 export const SHOULDER_FLEXION_LOSS_PER_RADIAN = (1 - 68.6 / 89.9) / (Math.PI / 4);

@@ -139,7 +139,7 @@ const ANKLE_TO_KNEE = 0.15;
  * Muscles that cross two joints, the simple way: when all extensors of the hip work alike, the hamstrings bend the knee
  * with a fifth of the hip's moment, which the knee's own muscles must undo; the thigh's front muscle does the reverse in
  * hip flexion, the calf's in pointing the foot. So the knee's muscles carry: knee flexion moment + 0.2 hip flexion moment
- * + 0.15 dorsiflexion moment (decision record 0004).
+ * + 0.15 dorsiflexion moment (decision record 0006).
  */
 export function shareTwoJointMuscles(body: Body, rows: Float64Array, width: number): void {
   for (const side of SIDES) {
