@@ -1,5 +1,4 @@
 import type { RungToday } from "../../plan/assess/rung-today.ts";
-import { cautious } from "../../plan/assess/settings.ts";
 import { figureOf, partName, upper } from "../../plan/session/sentences.ts";
 import { ACTIVITIES } from "../../practice/catalogue.ts";
 import type { AbsenceAnswer, RungName } from "./engine.ts";
@@ -52,7 +51,7 @@ function wouldChange(person: PersonToday, today: RungToday): string[] {
   const lines: string[] = [];
   for (const reason of today.out) {
     if (reason.rule === "effort" && today.asks !== null) {
-      const factor = cautious(today.asks.peak) / 0.85;
+      const factor = today.asks.cautious / 0.85;
       const side = today.asks.limiting.side === null ? "the trunk" : `the ${today.asks.limiting.side} ${today.asks.limiting.joint}`;
       lines.push(`About ${Math.round(Math.min(factor, 9) * 10) / 10} times the strength at ${side}, or a rung lower on the same ladder seen done.`);
     } else if (reason.rule === "helpers") lines.push("A second person.");

@@ -1,6 +1,6 @@
 import type { BalanceOutline } from "../../mechanics/reach/outline.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
-import { ALLOWED_EFFORT, cautious } from "../../plan/assess/settings.ts";
+import { ALLOWED_EFFORT } from "../../plan/assess/settings.ts";
 import type { PersonToday } from "./person-today.ts";
 import { round2, round3 } from "./sides.ts";
 
@@ -25,7 +25,7 @@ export function effortBasis(person: PersonToday, today: RungToday): BasisEntry[]
         askedNewtonMetres: joint === undefined ? null : round2(Math.abs(joint.moment)),
         hasNewtonMetres: joint === undefined ? null : { low: round2(joint.capacity.low), middle: round2(joint.capacity.middle), high: round2(joint.capacity.high) },
         effort: { low: round2(asks.peak.low), middle: round2(asks.peak.middle), high: round2(asks.peak.high) },
-        goesBy: round2(cautious(asks.peak)),
+        goesBy: round2(asks.cautious),
         allowedWithoutHelp: ALLOWED_EFFORT,
         heightMetres: size.height,
         massKilograms: size.mass,

@@ -6,7 +6,6 @@ import type { Vector } from "../../quantity/vectors.ts";
 import type { PoseSpecification } from "../../mechanics/pose/specification.ts";
 import { poseOf } from "../../plan/assess/posed.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
-import { cautious } from "../../plan/assess/settings.ts";
 import { outlineOf, positionRow } from "../../plan/session/session-plan.ts";
 import type { Picture, PictureRequest } from "./engine.ts";
 import type { PersonToday } from "./person-today.ts";
@@ -74,7 +73,7 @@ function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["ki
     discs: discsOf(asks.loads).map(({ at, share }) => ({ at: turned(person, at), share })),
     ...(kind === "above" ? { centre: turned(person, centre) } : {}),
     ...(outline === null ? {} : { outline: outlineMark(person, outline, centre) }),
-    ...(kind === "item" && effort !== null && cautious(asks.peak) > 0.4 ? { effort: { segment: effort, level: cautious(asks.peak) > 0.6 ? ("thick" as const) : ("thin" as const) } } : {}),
+    ...(kind === "item" && effort !== null && asks.cautious > 0.4 ? { effort: { segment: effort, level: asks.cautious > 0.6 ? ("thick" as const) : ("thin" as const) } } : {}),
   };
 }
 

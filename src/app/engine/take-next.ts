@@ -4,7 +4,6 @@ import { logSlope, strengthOf } from "../../plan/person/prior.ts";
 import { SLOT_COUNT, SLOTS } from "../../plan/person/slots.ts";
 import { LOOK_PLACES } from "../../plan/eligibility/look-places.data.ts";
 import { LOOK_TASKS } from "../../plan/findings.ts";
-import { cautious } from "../../plan/assess/settings.ts";
 import { poseOf } from "../../plan/assess/posed.ts";
 import { keepTaskEfforts } from "../../plan/person/task-efforts.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
@@ -67,7 +66,7 @@ function targetRungs(person: PersonToday, session: Session | null): RungToday[] 
   const inPlan = session === null ? [] : session.items.map((item) => item.today);
   const near = person.rungs
     .filter((today) => today.asks !== null && !inPlan.includes(today) && today.out.every((reason) => reason.rule === "effort"))
-    .map((today) => ({ today, off: today.asks === null ? 9 : Math.abs(Math.log(Math.max(cautious(today.asks.peak), 0.01) / 0.85)) }))
+    .map((today) => ({ today, off: today.asks === null ? 9 : Math.abs(Math.log(Math.max(today.asks.cautious, 0.01) / 0.85)) }))
     .sort((a, b) => a.off - b.off || (a.today.activity.id < b.today.activity.id ? -1 : 1))
     .map(({ today }) => today);
   return [...inPlan, ...near].filter((today) => today.asks !== null).slice(0, TARGETS);

@@ -25,6 +25,8 @@ export interface EffortRange {
 /** What a pose asks of this person. */
 export interface PoseAsks {
   readonly peak: Range;
+  /** The largest effort at a draw from the weaker end of what is believed (four in five are stronger): what the plan goes by, rounded to a twentieth so that noise decides nothing. */
+  readonly cautious: number;
   readonly limiting: { readonly joint: string; readonly direction: string; readonly side: Side | null };
   readonly efforts: readonly EffortRange[];
   /** At the middle strength. */
@@ -92,7 +94,7 @@ export function askPose(prepared: PreparedPose, draws: readonly Strengths[]): Po
   const middleStrengths = draws[middleIndex];
   if (middle === undefined || cautiousStrengths === undefined || middleStrengths === undefined) return { because: "nothing is known of this person's strength" };
   const efforts = middle.efforts.map((effort, i): EffortRange => describeEffort(effort, i, solved, even));
-  return { peak: widened(weightedRange(peaks, even)), limiting: limitingOf(solved, middle), efforts, loads: middle.loads, middle, middleStrengths, cautiousStrengths };
+  return { peak: widened(weightedRange(peaks, even)), cautious: Math.round((peaks[cautiousIndex] ?? 0) * 20) / 20, limiting: limitingOf(solved, middle), efforts, loads: middle.loads, middle, middleStrengths, cautiousStrengths };
 }
 
 /** The joint that is hardest worked in most draws; the one of the middle draw where two tie. */

@@ -12,7 +12,7 @@ import type { Findings } from "../findings.ts";
 import type { Reason } from "../eligibility/reason.ts";
 import type { PoseAsks } from "./efforts.ts";
 import type { PreparedPose } from "./prepared.ts";
-import { ALLOWED_EFFORT, cautious } from "./settings.ts";
+import { ALLOWED_EFFORT } from "./settings.ts";
 
 /** Help as a plan says it. */
 export interface HelpToday {
@@ -61,7 +61,7 @@ export function findHelp(
   const limit = limitHelper({ pose: rung.helper.pose, backTrouble: findings.helpers.backTrouble });
   const touches = rung.helper.always === true || rung.helper.hands.some((hand) => hand.does !== "ready");
   const none = { site: null, siteWords: null, side: null, direction: null, limit: limit.newtons, limitBecause: limit.because };
-  if (cautious(asks.peak) <= ALLOWED_EFFORT) {
+  if (asks.cautious <= ALLOWED_EFFORT) {
     const words = nameHelp({ share: 0, touches, helpers: 1 });
     return { ...none, words, code: codeOfHelp(words), share: 0, newtons: 0 };
   }

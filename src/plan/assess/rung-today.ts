@@ -13,7 +13,7 @@ import { askPose, type PoseAsks } from "./efforts.ts";
 import { findHelp, folding, type HelpToday } from "./help.ts";
 import { poseOf } from "./posed.ts";
 import type { PoseKeeper, PreparedPose } from "./prepared.ts";
-import { cautious, type EffortWord, wordOfEffort } from "./settings.ts";
+import { type EffortWord, wordOfEffort } from "./settings.ts";
 
 /** A rung as it stands for this person today. */
 export interface RungToday {
@@ -70,17 +70,17 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
     out.push({ rule: "holdStill", detail: `The position cannot be held still: ${asked.because}.`, source: "judgement" });
     return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: null, word: null, help: null };
   }
-  const word = wordOfEffort(asked.peak);
+  const word = wordOfEffort(asked.cautious);
   let help: HelpToday | null = null;
   // What is out by a rule needs no helper worked out.
   if (out.length > 0) return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: asked, word, help };
   const found = findHelp(findings, precautions, rung, prepared, asked, rules.helpers, context.solver);
   const seenHelp = helpAsSeen(seen, index);
   if (seenHelp !== null && ("rule" in found || found.code < seenHelp.code)) {
-    if (cautious(asked.peak) > 1.15) mind.push({ rule: "disagrees", detail: `${folding(asked)} That is computed; it was seen done ${seenHelp.words === "touching" ? "with a touch" : seenHelp.words === "standBy" ? "alone" : "with help"}, and what was seen counts.`, source: "common-practice" });
+    if (asked.cautious > 1.15) mind.push({ rule: "disagrees", detail: `${folding(asked)} That is computed; it was seen done ${seenHelp.words === "touching" ? "with a touch" : seenHelp.words === "standBy" ? "alone" : "with help"}, and what was seen counts.`, source: "common-practice" });
     help = seenHelp;
   } else if ("rule" in found) {
-    out.push({ rule: "effort", detail: `${found.detail} It would ask ${inTimes(cautious(asked.peak))} of what it has.`, source: found.source });
+    out.push({ rule: "effort", detail: `${found.detail} It would ask ${inTimes(asked.cautious)} of what it has.`, source: found.source });
   } else if (found.code <= 2) {
     out.push({ rule: "effort", detail: `${folding(asked)} ${found.words === "dependent" ? "It would take two helpers." : "More than half of the work would be the helper's."} A lower rung trains more.`, source: found.limit > 0 ? "waters-2007" : "common-practice" });
     help = found;

@@ -2,7 +2,6 @@ import { POSITIONS, TRANSITIONS } from "../../practice/catalogue.ts";
 import type { PositionId } from "../../practice/codes.ts";
 import type { PrecautionFinding } from "../../practice/precautions/precaution.ts";
 import type { RungToday } from "../assess/rung-today.ts";
-import { cautious } from "../assess/settings.ts";
 import type { Findings } from "../findings.ts";
 import { type Locks, type Option, type SessionProblem } from "../optimiser/problem.ts";
 import { type DoseToday, dosesFor } from "./dose-today.ts";
@@ -136,7 +135,7 @@ function prerequisiteOf(findings: Findings, today: RungToday, eligible: readonly
   return before?.seenDone === true || logged ? null : first;
 }
 
-const isHard = (today: RungToday): boolean => today.asks !== null && cautious(today.asks.peak) > 0.6;
+const isHard = (today: RungToday): boolean => today.asks !== null && today.asks.cautious > 0.6;
 
 function unitsOf(today: RungToday, dose: DoseToday): Option["units"] {
   const full = dose.sets >= today.rung.dose.sets;
@@ -148,8 +147,10 @@ function unitsOf(today: RungToday, dose: DoseToday): Option["units"] {
 
 /** What a rung is worth by itself: near enough to its limit to train, the chosen approach followed, what was seen preferred. */
 function worthOf(findings: Findings, today: RungToday, step: LadderStepToday | null): number {
-  const effort = today.asks === null ? 0 : cautious(today.asks.peak);
-  let worth = effort < 0.15 ? -12 : effort < 0.3 ? 0 : effort <= 0.85 ? 14 : 6;
+  const effort = today.asks === null ? 0 : today.asks.cautious;
+  let worth = effort < 0.15 ? -12 : effort < 0.3 ? 0 : effort <= 0.85 ? 14 : effort <= 1 ? 2 : -4;
+  // A ladder not seen yet is entered low.
+  if (today.seen === null && step === null) worth -= 3 * today.index;
   for (const limb of ["arm", "leg", "trunk"] as const) {
     if (findings.approach[limb] === "train" && today.rung.limbs[limb] === "train") worth += 6;
     if (findings.approach[limb] === "spare" && today.rung.limbs[limb] === "lend") worth -= 8;

@@ -3,7 +3,6 @@ import { EFFORT_BANDS } from "../../practice/dosing/doses.data.ts";
 import { longestHoldFor } from "../../practice/precautions/effects.ts";
 import type { PrecautionFinding } from "../../practice/precautions/precaution.ts";
 import type { RungToday } from "../assess/rung-today.ts";
-import { cautious } from "../assess/settings.ts";
 
 /** A dose of a rung for this person today. */
 export interface DoseToday {
@@ -27,7 +26,7 @@ const SET_UP = 1;
  */
 export function dosesFor(today: RungToday, precautions: readonly PrecautionFinding[], ageYears: number): readonly DoseToday[] {
   const { dose } = today.rung;
-  const effort = today.asks === null ? 0.7 : cautious(today.asks.peak);
+  const effort = today.asks === null ? 0.7 : today.asks.cautious;
   const band = EFFORT_BANDS.find(({ upTo }) => effort <= upTo) ?? EFFORT_BANDS[EFFORT_BANDS.length - 1];
   const place = band?.place ?? 0;
   const part = 0.6 + 0.4 * place;

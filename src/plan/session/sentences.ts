@@ -1,5 +1,5 @@
 import type { PoseAsks } from "../assess/efforts.ts";
-import { cautious, wordOfEffort } from "../assess/settings.ts";
+import { wordOfEffort } from "../assess/settings.ts";
 
 /** Tenths of what a joint has, as a range in words: "6 to 8 tenths"; above all there is: "2.5 to 4 times what it has". */
 export function figureOf(range: { readonly low: number; readonly middle: number; readonly high: number }): string {
@@ -19,7 +19,7 @@ export function partName(limiting: PoseAsks["limiting"]): string {
 /** What a rung asks, first as a plain sentence. */
 export function effortSentence(asks: PoseAsks): string {
   const part = partName(asks.limiting);
-  switch (wordOfEffort(asks.peak)) {
+  switch (wordOfEffort(asks.cautious)) {
     case "easy":
       return `Easy for ${part}: slower, not heavier.`;
     case "steady":
@@ -29,7 +29,7 @@ export function effortSentence(asks: PoseAsks): string {
     case "edge":
       return `At the edge of what ${part} has; stay ready.`;
     default:
-      return cautious(asks.peak) > 1.3 ? `${upper(part)} would fold without help.` : `More than ${part} can be asked without help.`;
+      return asks.cautious > 1.3 ? `${upper(part)} would fold without help.` : `More than ${part} can be asked without help.`;
   }
 }
 
