@@ -14,7 +14,7 @@ import {
 } from "../../quantity/vectors.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "../../mechanics/body/body.ts";
-import type { AngleId, LimbAngle, MidAngle, SegmentId } from "../../mechanics/body/names.ts";
+import type { AngleId, SegmentId } from "../../mechanics/body/names.ts";
 import { type PatchId, patchOn } from "../../mechanics/body/patches.ts";
 import {
   centreJacobian,
@@ -86,11 +86,14 @@ export function startOf(
 }
 
 function angleOf(row: Stance, id: AngleId, lead: Side): number {
-  const [name, side] = id.split(".");
-  if (side === undefined) return row.trunkDeg[name as MidAngle] ?? 0;
-  const own = side === lead ? row.leadDeg : row.otherDeg;
-  return own[name as LimbAngle] ?? row.bothDeg[name as LimbAngle] ?? 0;
+  const [name = "", side] = id.split(".");
+  const trunk: Degrees = row.trunkDeg;
+  if (side === undefined) return trunk[name] ?? 0;
+  const own: Degrees = side === lead ? row.leadDeg : row.otherDeg;
+  const both: Degrees = row.bothDeg;
+  return own[name] ?? both[name] ?? 0;
 }
+type Degrees = Readonly<Partial<Record<string, number>>>;
 
 function standing(row: Stance, lead: Side): PatchId[] {
   const other: Side = lead === "weak" ? "strong" : "weak";

@@ -1,7 +1,5 @@
 import type { Body } from "../../mechanics/body/body.ts";
-import type { PatchId } from "../../mechanics/body/patches.ts";
-import { patchOn } from "../../mechanics/body/patches.ts";
-import { MID_PATCH_TABLE, PAIRED_PATCH_TABLE } from "../../mechanics/body/patches.data.ts";
+import { type MidPatch, type PairedPatch, type PatchId, patchOn } from "../../mechanics/body/patches.ts";
 import { SIDES } from "../../quantity/sides.ts";
 import type { Look, SkinContext } from "./context.ts";
 import { startSkin } from "./context.ts";
@@ -38,16 +36,36 @@ export function buildSkin(body: Body, look: Look): Skin {
   return freeze(context);
 }
 
-const NOT_FILLED: readonly string[] = ["ribSide", "grip", "fist", "belly", "pelvisFront", "headSide"];
+/** Patches whose balls the skin has to reach on every build; the others lie well inside it or are judged where they rest. */
+const FILLED_MIDDLE: readonly MidPatch[] = ["headBack", "forehead", "chestFront", "lowBack"];
+const FILLED_PAIRS: readonly PairedPatch[] = [
+  "shoulderBlade",
+  "buttock",
+  "hipSide",
+  "shoulderSide",
+  "elbow",
+  "forearm",
+  "hand",
+  "thighBack",
+  "thighFront",
+  "knee",
+  "shin",
+  "calf",
+  "ankleSide",
+  "heel",
+  "foot",
+  "forefoot",
+  "instep",
+  "toes",
+];
 
 /** Skin that lies inside a contact ball is brought out to it, so that what touches in the computation touches in the drawing. */
 function fillContactBalls(context: SkinContext): void {
   const { body, mesh, origins } = context;
-  const ids: PatchId[] = [];
-  for (const name of Object.keys(MID_PATCH_TABLE)) if (!NOT_FILLED.includes(name)) ids.push(name as PatchId);
-  for (const name of Object.keys(PAIRED_PATCH_TABLE)) {
-    if (!NOT_FILLED.includes(name)) for (const side of SIDES) ids.push(`${name}.${side}` as PatchId);
-  }
+  const ids: readonly PatchId[] = [
+    ...FILLED_MIDDLE,
+    ...FILLED_PAIRS.flatMap((name) => SIDES.map((side): PatchId => `${name}.${side}`)),
+  ];
   for (const id of ids) {
     const patch = patchOn(body, id);
     const segment = body.segmentIndex[patch.segment];
