@@ -52,10 +52,7 @@ const templates = new WeakMap<Body, Map<number, readonly Template[]>>();
 
 /** Greatest moments of a healthy person of this body, in this pose, for every joint direction. @param age [years] @param angles [rad] in the body's order */
 export function normalCapacities(body: Body, age: number, angles: readonly number[]): NormalCapacities {
-  let byAge = templates.get(body);
-  if (byAge === undefined) templates.set(body, (byAge = new Map()));
-  let known = byAge.get(age);
-  if (known === undefined) byAge.set(age, (known = templatesOf(body, age)));
+  const known = keptTemplates(body, age);
   const moments = new Float64Array(known.length);
   const bend = (angles[body.angleIndex.lumbarFlexion] ?? 0) + (angles[body.angleIndex.thoraxFlexion] ?? 0);
   known.forEach(({ peak, curve, angle, strength }, k) => {
@@ -67,6 +64,14 @@ export function normalCapacities(body: Body, age: number, angles: readonly numbe
     moments,
     grip: peakNorm(body.size, age, "grip"),
   };
+}
+
+function keptTemplates(body: Body, age: number): readonly Template[] {
+  const byAge = templates.get(body) ?? new Map<number, readonly Template[]>();
+  templates.set(body, byAge);
+  const known = byAge.get(age) ?? templatesOf(body, age);
+  byAge.set(age, known);
+  return known;
 }
 
 function templatesOf(body: Body, age: number): Template[] {

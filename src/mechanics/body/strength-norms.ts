@@ -55,11 +55,13 @@ function legCurve(size: BodySize, age: number, key: LegKey): readonly [number, n
 
 const curves = new WeakMap<BodySize, Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>>();
 function curveOf(size: BodySize, age: number, key: LegKey): readonly [number, number, number] {
-  let known = curves.get(size);
-  if (known === undefined) curves.set(size, (known = new Map()));
-  let kept = known.get(key);
-  if (kept === undefined || kept.age !== age) known.set(key, (kept = { age, curve: legCurve(size, age, key) }));
-  return kept.curve;
+  const known = curves.get(size) ?? new Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>();
+  curves.set(size, known);
+  const kept = known.get(key);
+  if (kept?.age === age) return kept.curve;
+  const curve = legCurve(size, age, key);
+  known.set(key, { age, curve });
+  return curve;
 }
 
 const lateShare = (age: number, from: number): number => Math.max(0.3, (1 - LATE_LOSS_PER_DECADE) ** (Math.max(0, age - from) / 10));

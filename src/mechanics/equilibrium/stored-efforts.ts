@@ -164,16 +164,32 @@ export function estimateEfforts(stored: StoredEfforts, strengths: Float64Array):
   let high = Number.MAX_VALUE;
   let best: Solution | undefined;
   for (const solution of stored.solutions) {
-    const { efforts, start, sum } = solution;
+    const { efforts, start, split, ratio, group, at, floor, sum } = solution;
     let up = 0;
     let down = 0;
     for (let k = 0; k < efforts.length; k++) {
       const e = efforts[k] ?? 0;
-      if (e < 1e-6) continue;
-      let r = 0;
-      for (let p = start[k] ?? 0; p < (start[k + 1] ?? 0); p++) r = Math.max(r, scaleOf(solution, p, strengths));
-      up += effortOf(solution, k, strengths) ** 3;
-      down += e * e * e * r * Math.sqrt(r);
+      if (e < 1e-4) continue;
+      const end = start[k + 1] ?? 0;
+      const middle = split[k] ?? end;
+      let most = 0;
+      let first = 0;
+      let second = 0;
+      for (let p = start[k] ?? 0; p < end; p++) {
+        const g = group[p] ?? -1;
+        let scale = 1;
+        if (g >= 0) {
+          const s = strengths[g] ?? 1;
+          const bottom = floor[p] ?? 0;
+          scale = Math.max(s, bottom) / (at[p] ?? 1);
+        }
+        if (scale > most) most = scale;
+        if (p < middle) first += (ratio[p] ?? 0) / scale;
+        else second += (ratio[p] ?? 0) / scale;
+      }
+      const effort = second === 0 ? first : (first ** SERIES_POWER + second ** SERIES_POWER) ** (1 / SERIES_POWER);
+      up += effort * effort * effort;
+      down += e * e * e * most * Math.sqrt(most);
     }
     if (up < high) {
       high = up;

@@ -100,7 +100,9 @@ function helpColumns(statics: Statics, pushes: readonly SitePush[]): ExtraColumn
   const count = pushes.length;
   const whole = new Float64Array(6 * count);
   const muscle = new Float64Array(statics.angles * count);
-  pushes.forEach((push, h) => addForce(statics.body, statics.pose, statics.axes, push.segment, push.at, push.push, whole, muscle, h, count));
+  pushes.forEach((push, h) => {
+    addForce(statics.body, statics.pose, statics.axes, push.segment, push.at, push.push, whole, muscle, h, count);
+  });
   shareTwoJointMuscles(statics.body, muscle, count);
   return { count, whole, muscle, cost: 1, most: 4 * statics.weight };
 }

@@ -164,7 +164,7 @@ function factorFree(
     let diagonal = a[rowJ + j] ?? 0;
     const floor = 1e-13 * diagonal + 1e-300;
     for (let k = 0; k < j; k++) diagonal -= (a[rowJ + k] ?? 0) * (a[rowJ + k] ?? 0);
-    const root = Math.sqrt(diagonal > floor ? diagonal : floor);
+    const root = Math.sqrt(Math.max(diagonal, floor));
     a[rowJ + j] = root;
     for (let i = j + 1; i < count; i++) {
       const rowI = i * n;

@@ -65,7 +65,9 @@ describe("the balance outline", () => {
     const strong = balanceOutline(stations, evenStrengths(1));
     const weak = balanceOutline(stations, evenStrengths(0.4));
     if (!strong.balanced || !weak.balanced) throw new Error("no outline");
-    weak.directions.forEach((each, k) => expect(each.metres).toBeLessThan((strong.directions[k]?.metres ?? 0) + 0.01));
+    weak.directions.forEach((each, k) => {
+      expect(each.metres).toBeLessThan((strong.directions[k]?.metres ?? 0) + 0.01);
+    });
   });
 
   it("answers the same again from what it kept", () => {

@@ -21,10 +21,10 @@ const reaches = new WeakMap<Body, Map<number, Int32Array>>();
 
 /** Numbers of the unknowns that move a segment: the root's six and the angles on the way to it. */
 export function reachOf(body: Body, segment: number): Int32Array {
-  let known = reaches.get(body);
-  if (known === undefined) reaches.set(body, (known = new Map()));
-  let reach = known.get(segment);
-  if (reach === undefined) known.set(segment, (reach = Int32Array.from([0, 1, 2, 3, 4, 5, ...[...anglesBelow(body, segment)].map((angle) => ROOT_FREEDOMS + angle)])));
+  const known = reaches.get(body) ?? new Map<number, Int32Array>();
+  reaches.set(body, known);
+  const reach = known.get(segment) ?? Int32Array.from([0, 1, 2, 3, 4, 5, ...[...anglesBelow(body, segment)].map((angle) => ROOT_FREEDOMS + angle)]);
+  known.set(segment, reach);
   return reach;
 }
 
