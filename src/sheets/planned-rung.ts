@@ -19,4 +19,5 @@ export interface Picture {
   readonly alt: string;
 }
 
-export const rungKey = ({ activity, rung }: { readonly activity: string; readonly rung: string }): string => `${activity}/${rung}`;
+export const rungKey = ({ activity, rung }: { readonly activity: string; readonly rung: string }): string =>
+  `${activity}/${rung}`;

@@ -36,16 +36,27 @@ const HELP_AT_HOME: readonly string[] = ["standBy", "touching"];
  * catalogue keeps back, that takes a trained hand, or that was not shown back twice where show-backs are kept. With
  * neglect nothing goes home that stands on one leg, and nothing at all without a helper.
  */
-export function chooseHomeRungs(question: HomeQuestion): { readonly chosen: readonly HomeRung[]; readonly leftOff: readonly LeftOff[] } {
+export function chooseHomeRungs(question: HomeQuestion): {
+  readonly chosen: readonly HomeRung[];
+  readonly leftOff: readonly LeftOff[];
+} {
   const chosen: HomeRung[] = [];
   const leftOff: LeftOff[] = [];
   for (const planned of question.items) {
     const found = findRung(question.catalogue, planned);
     if (found === null) continue;
     const { rung } = found;
-    const because = keptBack(question, planned, rung) ?? (chosen.length >= question.most ? `A sheet holds ${question.most}.` : null);
-    if (because === null && rung.home !== null) chosen.push({ planned, rung, home: rung.home, withHelper: needsHelper(question, planned, rung) });
-    else leftOff.push({ activity: planned.activity, rung: planned.rung, plainName: rung.plainName, because: because ?? "It has no words for home." });
+    const because =
+      keptBack(question, planned, rung) ?? (chosen.length >= question.most ? `A sheet holds ${question.most}.` : null);
+    if (because === null && rung.home !== null)
+      chosen.push({ planned, rung, home: rung.home, withHelper: needsHelper(question, planned, rung) });
+    else
+      leftOff.push({
+        activity: planned.activity,
+        rung: planned.rung,
+        plainName: rung.plainName,
+        because: because ?? "It has no words for home.",
+      });
   }
   return { chosen, leftOff };
 }
@@ -55,7 +66,8 @@ function keptBack(question: HomeQuestion, planned: PlannedRung, rung: Rung): str
   if (rung.home === null) return "It has no words for home.";
   if (planned.help !== null && !HELP_AT_HOME.includes(planned.help.words)) return "It takes a trained hand today.";
   if (question.neglect !== "none" && standsOnOneLeg(rung)) return "With neglect nothing on one leg goes home.";
-  if (question.helper === null && needsHelper(question, planned, rung)) return "Somebody has to be there, and no helper is named.";
+  if (question.helper === null && needsHelper(question, planned, rung))
+    return "Somebody has to be there, and no helper is named.";
   if (question.shown !== null && !question.shown.includes(rungKey(planned))) return "Not shown back twice yet.";
   return null;
 }
@@ -68,5 +80,10 @@ export function standsOnOneLeg({ limbFree, demands }: Rung): boolean {
 const CARRYING: readonly string[] = ["standing", "footPressure", "kneePressure"];
 
 function needsHelper({ neglect }: HomeQuestion, planned: PlannedRung, rung: Rung): boolean {
-  return neglect !== "none" || planned.help !== null || planned.guard !== null || /\bhelper\b/.test(rung.home?.sentences ?? "");
+  return (
+    neglect !== "none" ||
+    planned.help !== null ||
+    planned.guard !== null ||
+    /\bhelper\b/.test(rung.home?.sentences ?? "")
+  );
 }

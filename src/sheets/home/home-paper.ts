@@ -5,8 +5,26 @@ import { type Block, PAGE, type Paper, type Run } from "../paper/paper.ts";
 import { sayDate } from "../words/dates.ts";
 
 /** Sizes [CSS pixels]; 22 is 16.5 points, the least on a home sheet. */
-const PLAIN = { title: 44, name: 32, words: 23, count: 25, least: 22, leading: 1.28, picture: 160, shares: [0.25, 0.53, 0.22] } as const;
-const APHASIA = { title: 44, name: 34, words: 24, count: 30, least: 22, leading: 1.5, picture: 290, shares: [0.48, 0.52, 0] } as const;
+const PLAIN = {
+  title: 44,
+  name: 32,
+  words: 23,
+  count: 25,
+  least: 22,
+  leading: 1.28,
+  picture: 160,
+  shares: [0.25, 0.53, 0.22],
+} as const;
+const APHASIA = {
+  title: 44,
+  name: 34,
+  words: 24,
+  count: 30,
+  least: 22,
+  leading: 1.5,
+  picture: 290,
+  shares: [0.48, 0.52, 0],
+} as const;
 type Sizes = typeof PLAIN | typeof APHASIA;
 
 /** Overleaf the boxes may be smaller. */
@@ -32,7 +50,7 @@ export function homePaper(sheet: HomeSheet): Paper {
     language: "en",
     date: sheet.date,
     pages: [
-      { blocks: [...head, ...front], foot, shrinkTo: sizes.least / sizes.words },
+      { blocks: [...head, ...front], foot, shrinkTo: 1 },
       { blocks: [...over, ...tickBlocks(sheet, sizes)], foot: [], shrinkTo: OVERLEAF_SHRINK },
     ],
   };
@@ -52,7 +70,11 @@ function headBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
             gap: GAP,
             cells: [
               { share: 0.88, blocks: [words([sans(sheet.legend)], sizes.least, 1.3)], upright: "middle" },
-              { share: 0.12, blocks: [{ kind: "figure", svg: STRIPES, alt: "Stripes", height: 28 }], upright: "middle" },
+              {
+                share: 0.12,
+                blocks: [{ kind: "figure", svg: STRIPES, alt: "Stripes", height: 28 }],
+                upright: "middle",
+              },
             ],
           },
         ];
@@ -67,14 +89,23 @@ function headBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
 
 function stripBlocks(strip: HomeStrip, sizes: Sizes): readonly Block[] {
   const numbered = sizes === APHASIA;
-  const sentences = numbered ? strip.sentences.map((sentence, index) => words([bold(`${index + 1} `), sans(sentence)], sizes.words, sizes.leading)) : [words([sans(strip.sentences.join(" "))], sizes.words, sizes.leading)];
+  const sentences = numbered
+    ? strip.sentences.map((sentence, index) =>
+        words([bold(`${index + 1} `), sans(sentence)], sizes.words, sizes.leading),
+      )
+    : [words([sans(strip.sentences.join(" "))], sizes.words, sizes.leading)];
   const text: readonly Block[] = [
     { kind: "heading", level: 2, text: strip.name, size: sizes.name, font: "serifBold" },
     ...sentences,
     ...(strip.helper === null ? [] : [words([bold(strip.helper)], sizes.words, sizes.leading)]),
     words([{ text: strip.howMany, font: "serifBold" }], sizes.count, 1.3),
   ];
-  const stop: Block = { kind: "box", border: "heavy", padding: 9, blocks: [words([bold("Stop if "), sans(`${strip.stopIf}.`)], sizes.least, 1.25)] };
+  const stop: Block = {
+    kind: "box",
+    border: "heavy",
+    padding: 9,
+    blocks: [words([bold("Stop if "), sans(`${strip.stopIf}.`)], sizes.least, 1.25)],
+  };
   const [forPicture, forText, forStop] = sizes.shares;
   return [
     { kind: "rule", weight: 2 },
@@ -83,8 +114,19 @@ function stripBlocks(strip: HomeStrip, sizes: Sizes): readonly Block[] {
       kind: "row",
       gap: GAP,
       cells: [
-        { share: forPicture, upright: "middle", blocks: strip.picture === null ? [] : [{ kind: "figure", svg: strip.picture.svg, alt: strip.picture.alt, height: sizes.picture }] },
-        { share: forText, upright: "middle", blocks: forStop > 0 ? text : [...text, { kind: "space", height: 6 }, stop] },
+        {
+          share: forPicture,
+          upright: "middle",
+          blocks:
+            strip.picture === null
+              ? []
+              : [{ kind: "figure", svg: strip.picture.svg, alt: strip.picture.alt, height: sizes.picture }],
+        },
+        {
+          share: forText,
+          upright: "middle",
+          blocks: forStop > 0 ? text : [...text, { kind: "space", height: 6 }, stop],
+        },
         ...(forStop > 0 ? [{ share: forStop, upright: "middle", blocks: [stop] } as const] : []),
       ],
     },
@@ -103,8 +145,28 @@ function footBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
       kind: "row",
       gap: GAP,
       cells: [
-        { share: 0.46, blocks: [{ kind: "box", border: "line", padding: 10, blocks: [words([bold(`${lead}: `), sans(rest.join(": "))], sizes.least, 1.25)] }] },
-        { share: 0.54, blocks: [{ kind: "box", border: "filled", padding: 10, blocks: [words([bold(`${sheet.callLead} ${sheet.call}`)], sizes.least, 1.25)] }] },
+        {
+          share: 0.46,
+          blocks: [
+            {
+              kind: "box",
+              border: "line",
+              padding: 10,
+              blocks: [words([bold(`${lead}: `), sans(rest.join(": "))], sizes.least, 1.25)],
+            },
+          ],
+        },
+        {
+          share: 0.54,
+          blocks: [
+            {
+              kind: "box",
+              border: "filled",
+              padding: 10,
+              blocks: [words([bold(`${sheet.callLead} ${sheet.call}`)], sizes.least, 1.25)],
+            },
+          ],
+        },
       ],
     },
   ];
@@ -124,12 +186,20 @@ function tickBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
     ]),
     { kind: "space", height: 20 },
     words([sans(HOME_WORDS.hard)], sizes.least, 1.3),
-    ...[0, 1].flatMap((): readonly Block[] => [{ kind: "space", height: 40 }, { kind: "rule", weight: 1 }]),
+    ...[0, 1].flatMap((): readonly Block[] => [
+      { kind: "space", height: 40 },
+      { kind: "rule", weight: 1 },
+    ]),
     { kind: "space", height: 26 },
     words([sans(HOME_WORDS.phone)], sizes.least, 1.3),
     { kind: "space", height: 18 },
     { kind: "rule", weight: 1 },
-    ...(sheet.date === null ? [] : [{ kind: "space", height: 10 } as const, words([{ text: `Sheet of ${sayDate(sheet.date)}`, font: "serif" }], sizes.least, 1.3)]),
+    ...(sheet.date === null
+      ? []
+      : [
+          { kind: "space", height: 10 } as const,
+          words([{ text: `Sheet of ${sayDate(sheet.date)}`, font: "serif" }], sizes.least, 1.3),
+        ]),
   ];
 }
 

@@ -70,7 +70,8 @@ const MOST_STRIPS = { plain: 4, aphasia: 3 } as const;
 export function makeHomeSheet(input: HomeSheetInput): HomeSheet | NoHomeSheet {
   const { person, form, helper } = input;
   const { chosen, leftOff } = chooseHomeRungs({ ...input, most: MOST_STRIPS[form] });
-  if (input.neglect !== "none" && helper === null) return { kind: "none", because: "With neglect nothing is done alone at home: name a helper first.", leftOff };
+  if (input.neglect !== "none" && helper === null)
+    return { kind: "none", because: "With neglect nothing is done alone at home: name a helper first.", leftOff };
   if (chosen.length === 0) return { kind: "none", because: "Nothing of today may go home yet.", leftOff };
   const short = form === "aphasia";
   return {
@@ -112,7 +113,13 @@ function sayLegend(person: Laterality, short: boolean): string | null {
 }
 
 /** Names each ladder that stays here once; what may go home but found no room is not among them. */
-function sayNotAtHome(leftOff: readonly LeftOff[], catalogue: readonly Activity[], chosen: readonly HomeRung[], person: Laterality, short: boolean): string {
+function sayNotAtHome(
+  leftOff: readonly LeftOff[],
+  catalogue: readonly Activity[],
+  chosen: readonly HomeRung[],
+  person: Laterality,
+  short: boolean,
+): string {
   const atHome = new Set(chosen.map(({ planned }) => planned.activity));
   const kept = leftOff.filter(({ because, activity }) => !because.startsWith("A sheet holds") && !atHome.has(activity));
   const first = catalogue.flatMap(({ id }) => kept.find(({ activity }) => activity === id) ?? []);
@@ -128,7 +135,13 @@ export function homeSheetText(sheet: HomeSheet): string {
     sheet.legend,
     sheet.lookFirst,
     sheet.wait,
-    ...sheet.strips.flatMap(({ name, sentences, helper, howMany, stopIf }) => [name, ...sentences, helper, howMany, `Stop if ${stopIf}.`]),
+    ...sheet.strips.flatMap(({ name, sentences, helper, howMany, stopIf }) => [
+      name,
+      ...sentences,
+      helper,
+      howMany,
+      `Stop if ${stopIf}.`,
+    ]),
     sheet.notAtHome,
     sheet.stopAll,
     `${sheet.callLead} ${sheet.call}`,

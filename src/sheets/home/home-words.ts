@@ -29,7 +29,8 @@ export function sayHowMany({ planned, rung }: HomeRung, short: boolean): string 
   const hold = holdSeconds === undefined || holdSeconds === 0 ? null : `${holdSeconds} seconds`;
   const unit = rung.dose.kind === "steps" ? "steps" : "times";
   const count = repetitions === undefined ? null : `${repetitions} ${repetitions === 1 ? unit.slice(0, -1) : unit}`;
-  if (count === null) return hold === null ? `${countOf(sets)}.` : short ? `${hold} × ${sets}` : `Hold ${hold}, ${countOf(sets)}.`;
+  if (count === null)
+    return hold === null ? `${countOf(sets)}.` : short ? `${hold} × ${sets}` : `Hold ${hold}, ${countOf(sets)}.`;
   if (short) return sets === 1 ? count : `${count} × ${sets}`;
   const held = hold === null ? "" : ` Hold ${hold}.`;
   if (sets === 1) return `${count}.${held}`;
@@ -39,13 +40,26 @@ export function sayHowMany({ planned, rung }: HomeRung, short: boolean): string 
 const countOf = (sets: number): string => (sets === 1 ? "one time" : `${sets} times`);
 
 /** The sentences of a rung, said to this person, with their own helper's name in them. */
-export function sayHome(home: { readonly sentences: string }, person: Laterality, helper: string | null): readonly string[] {
-  const named = helper === null ? home.sentences : home.sentences.replace(/\b(a|your|the) helper\b/gi, (all: string) => (/^[A-Z]/.test(all) ? upperFirst(helper) : helper));
+export function sayHome(
+  home: { readonly sentences: string },
+  person: Laterality,
+  helper: string | null,
+): readonly string[] {
+  const named =
+    helper === null
+      ? home.sentences
+      : home.sentences.replace(/\b(a|your|the) helper\b/gi, (all: string) =>
+          /^[A-Z]/.test(all) ? upperFirst(helper) : helper,
+        );
   return fillSides(named, person).split(/(?<=[.!?])\s+/);
 }
 
 /** Where the helper is, unless the sentences already say so: "With your partner on your left side." */
-export function sayHelper({ rung, home, planned, withHelper }: HomeRung, person: Laterality, helper: string | null): string | null {
+export function sayHelper(
+  { rung, home, planned, withHelper }: HomeRung,
+  person: Laterality,
+  helper: string | null,
+): string | null {
   if (!withHelper || helper === null || /\bhelper\b/i.test(home.sentences)) return null;
   return `${upperFirst(helper)} ${verbOf(planned)} ${fillSides(placeOf(rung.helper.at.beside), person)}.`;
 }

@@ -9,8 +9,13 @@ export function writeDone({ state, catalogue, person }: NoteInput): readonly Not
   return state.items.flatMap((item) => {
     const name = nameRung(catalogue, item, person);
     const sentences: NoteSentence[] = [];
-    if (item.sets.length > 0) sentences.push({ text: `${name}: ${saySets(item)}.`, from: fromEvents(...item.sets.map(({ event }) => event)) });
-    if (item.skipped !== null) sentences.push({ text: withStop(`${name}: not done, ${item.skipped.because}`), from: fromEvents(item.skipped.event) });
+    if (item.sets.length > 0)
+      sentences.push({ text: `${name}: ${saySets(item)}.`, from: fromEvents(...item.sets.map(({ event }) => event)) });
+    if (item.skipped !== null)
+      sentences.push({
+        text: withStop(`${name}: not done, ${item.skipped.because}`),
+        from: fromEvents(item.skipped.event),
+      });
     return sentences;
   });
 }
@@ -21,7 +26,10 @@ function saySets({ sets, planned }: ItemRecord): string {
   const repetitions = sets.map((set) => set.repetitions ?? (set.asPlanned ? (planned?.repetitions ?? null) : null));
   const each = repetitions.every((value) => value === repetitions[0]) ? repetitions.slice(0, 1) : repetitions;
   const dose = each.some((value) => value === null) ? "" : ` of ${each.join(" and ")}`;
-  const held = planned?.holdSeconds === undefined || planned.holdSeconds === 0 || !sets.every(({ asPlanned }) => asPlanned) ? "" : `, held ${planned.holdSeconds} seconds`;
+  const held =
+    planned?.holdSeconds === undefined || planned.holdSeconds === 0 || !sets.every(({ asPlanned }) => asPlanned)
+      ? ""
+      : `, held ${planned.holdSeconds} seconds`;
   return `${count}${dose}${held}, ${sets.every(({ asPlanned }) => asPlanned) ? "as planned" : "changed"}`;
 }
 
@@ -32,11 +40,25 @@ export function writeHelp({ state, catalogue, person }: NoteInput): readonly Not
     const most = mostOf(given);
     if (most === null) return [];
     const { words, code } = ASSISTANCE[most];
-    return [{ text: `${nameActivity(catalogue, item.activity, person)}: ${words} (code ${code}).`, from: fromEvents(...given.filter(({ help }) => help === most).map(({ event }) => event)) }];
+    return [
+      {
+        text: `${nameActivity(catalogue, item.activity, person)}: ${words} (code ${code}).`,
+        from: fromEvents(...given.filter(({ help }) => help === most).map(({ event }) => event)),
+      },
+    ];
   });
 }
 
-const LEAST_FIRST: readonly HelpWord[] = ["alone", "setUp", "standBy", "touching", "minimal", "moderate", "maximal", "dependent"];
+const LEAST_FIRST: readonly HelpWord[] = [
+  "alone",
+  "setUp",
+  "standBy",
+  "touching",
+  "minimal",
+  "moderate",
+  "maximal",
+  "dependent",
+];
 
 export function mostOf(given: readonly { readonly help: HelpWord }[]): HelpWord | null {
   return LEAST_FIRST.findLast((word) => given.some(({ help }) => help === word)) ?? null;

@@ -83,8 +83,10 @@ export function writeNote(input: NoteInput): Note {
 /** Why a note cannot be signed yet; null where it can. */
 export function refuseSigning(note: Note): string | null {
   if (note.signed !== null) return `Already signed by ${note.signed.by}.`;
-  if (note.judgement.length === 0) return "Your judgement is still to be written: what changed, why it matters, what comes next.";
+  if (note.judgement.length === 0)
+    return "Your judgement is still to be written: what changed, why it matters, what comes next.";
   return null;
 }
 
-export const fromEvents = (...ids: readonly string[]): readonly Trace[] => [...new Set(ids)].map((id) => ({ kind: "event", id }));
+export const fromEvents = (...ids: readonly string[]): readonly Trace[] =>
+  [...new Set(ids)].map((id) => ({ kind: "event", id }));

@@ -8,7 +8,10 @@ export interface NamedRung {
 }
 
 /** The rung of a catalogue; null where it is not in it, as in a record older than the catalogue. */
-export function findRung(catalogue: readonly Activity[], { activity, rung }: NamedRung): { readonly activity: Activity; readonly rung: Rung } | null {
+export function findRung(
+  catalogue: readonly Activity[],
+  { activity, rung }: NamedRung,
+): { readonly activity: Activity; readonly rung: Rung } | null {
   const found = catalogue.find(({ id }) => id === activity);
   const row = found?.rungs.find(({ id }) => id === rung);
   return found === undefined || row === undefined ? null : { activity: found, rung: row };

@@ -14,17 +14,32 @@ export function writeBefore(state: SessionState): readonly NoteSentence[] {
 }
 
 export function writeVitals(state: SessionState, when: "before" | "during" | "after"): readonly NoteSentence[] {
-  return state.vitals.filter((vitals) => vitals.when === when).flatMap((vitals) => {
-    const measured = sayVitals(vitals);
-    const lead = when === "before" ? "" : `${upperFirst(when)}: `;
-    return measured === "" ? [] : [{ text: withStop(lead === "" ? upperFirst(measured) : `${lead}${measured}`), from: fromEvents(vitals.id) }];
-  });
+  return state.vitals
+    .filter((vitals) => vitals.when === when)
+    .flatMap((vitals) => {
+      const measured = sayVitals(vitals);
+      const lead = when === "before" ? "" : `${upperFirst(when)}: `;
+      return measured === ""
+        ? []
+        : [{ text: withStop(lead === "" ? upperFirst(measured) : `${lead}${measured}`), from: fromEvents(vitals.id) }];
+    });
 }
 
 function sayVitals(vitals: EventOf<"vitalSigns">): string {
-  const { systolic, diastolic, heartRate, oxygenSaturation, respiratoryRate, temperatureC, painNow, lastMealMinutesAgo } = vitals;
+  const {
+    systolic,
+    diastolic,
+    heartRate,
+    oxygenSaturation,
+    respiratoryRate,
+    temperatureC,
+    painNow,
+    lastMealMinutesAgo,
+  } = vitals;
   return [
-    systolic === undefined && diastolic === undefined ? null : `blood pressure ${systolic ?? "not read"} over ${diastolic ?? "not read"} mmHg`,
+    systolic === undefined && diastolic === undefined
+      ? null
+      : `blood pressure ${systolic ?? "not read"} over ${diastolic ?? "not read"} mmHg`,
     heartRate === undefined ? null : `pulse ${heartRate} a minute`,
     oxygenSaturation === undefined ? null : `oxygen ${oxygenSaturation} %`,
     respiratoryRate === undefined ? null : `breaths ${respiratoryRate} a minute`,

@@ -10,10 +10,16 @@ import { sayOfPerson } from "../words/body-sides.ts";
 export function writeSeen(input: NoteInput): readonly NoteSentence[] {
   const { state } = input;
   return [
-    ...state.items.flatMap((item) => [...item.exceptions.flatMap((exception) => sayException(input, item, exception)), ...sayFelt(input, item)]),
+    ...state.items.flatMap((item) => [
+      ...item.exceptions.flatMap((exception) => sayException(input, item, exception)),
+      ...sayFelt(input, item),
+    ]),
     ...writeVitals(state, "during"),
     ...state.stops.map((stop) => sayStop(input, stop)),
-    ...state.incidents.map(({ id, what, done }) => ({ text: withStop(`Incident: ${what}${done === undefined ? "" : `; done: ${done}`}`), from: fromEvents(id) })),
+    ...state.incidents.map(({ id, what, done }) => ({
+      text: withStop(`Incident: ${what}${done === undefined ? "" : `; done: ${done}`}`),
+      from: fromEvents(id),
+    })),
     ...writeVitals(state, "after"),
   ];
 }
@@ -21,7 +27,9 @@ export function writeSeen(input: NoteInput): readonly NoteSentence[] {
 function sayException(input: NoteInput, item: ItemRecord, exception: SeenException): readonly NoteSentence[] {
   const name = nameActivity(input.catalogue, item.activity, input.person);
   const then = exception.next === null ? "" : `; ${NEXT_WORDS[exception.next]}`;
-  return [{ text: withStop(`${name}: ${whatWasSeen(input, item, exception)}${then}`), from: fromEvents(exception.event) }];
+  return [
+    { text: withStop(`${name}: ${whatWasSeen(input, item, exception)}${then}`), from: fromEvents(exception.event) },
+  ];
 }
 
 function whatWasSeen({ catalogue, person }: NoteInput, item: ItemRecord, exception: SeenException): string {
@@ -33,7 +41,9 @@ function whatWasSeen({ catalogue, person }: NoteInput, item: ItemRecord, excepti
       return `${sayOfPerson(lowerFirst(fault ?? "a fault").replace(/\.$/, ""), person)}, ${times(howOften)}`;
     }
     case "gaveWay":
-      return gaveWay === null ? `a joint gave way, ${times(howOften)}` : `${sayGaveWay(gaveWay, person)}, ${times(howOften)}`;
+      return gaveWay === null
+        ? `a joint gave way, ${times(howOften)}`
+        : `${sayGaveWay(gaveWay, person)}, ${times(howOften)}`;
     case "help":
       return `more help than planned${which === null ? "" : `: ${spaced(which)}`}`;
     case "fewer":
@@ -64,21 +74,37 @@ function sayFelt({ catalogue, person }: NoteInput, item: ItemRecord): readonly N
     const told = item.sets.flatMap((set) => (set[kind] === null ? [] : [{ value: set[kind], event: set.event }]));
     if (told.length === 0) return [];
     const worst = Math.max(...told.map(({ value }) => value));
-    return [{ text: `${nameActivity(catalogue, item.activity, person)}: ${kind} ${worst} of 10.`, from: fromEvents(...told.filter(({ value }) => value === worst).map(({ event }) => event)) }];
+    return [
+      {
+        text: `${nameActivity(catalogue, item.activity, person)}: ${kind} ${worst} of 10.`,
+        from: fromEvents(...told.filter(({ value }) => value === worst).map(({ event }) => event)),
+      },
+    ];
   });
 }
 
 function sayStop({ catalogue, person }: NoteInput, stop: Stop): NoteSentence {
-  const at = stop.activity === null ? "" : ` at ${stop.rung === null ? lowerFirst(nameActivity(catalogue, stop.activity, person)) : lowerFirst(nameRung(catalogue, { activity: stop.activity, rung: stop.rung }, person))}`;
+  const at =
+    stop.activity === null
+      ? ""
+      : ` at ${stop.rung === null ? lowerFirst(nameActivity(catalogue, stop.activity, person)) : lowerFirst(nameRung(catalogue, { activity: stop.activity, rung: stop.rung }, person))}`;
   const words = stop.words === null ? "" : `, ${stop.words}`;
   return {
-    text: withStop(`Stopped${at}: ${STOP_WORDS[stop.because]}${words}${stop.settledBy === null ? "; did not settle" : "; settled, went on"}`),
+    text: withStop(
+      `Stopped${at}: ${STOP_WORDS[stop.because]}${words}${stop.settledBy === null ? "; did not settle" : "; settled, went on"}`,
+    ),
     from: fromEvents(stop.event, ...(stop.settledBy === null ? [] : [stop.settledBy])),
   };
 }
 
 const HOW_WORDS = { folds: "folded", snapsBack: "snapped back", turns: "turned", drops: "dropped" } as const;
-const NEXT_WORDS: Readonly<Record<NextStep, string>> = { goOn: "went on", rest: "rested", rungDown: "one rung down", leaveItem: "the item was not gone on with", callTherapist: "the therapist was called" };
+const NEXT_WORDS: Readonly<Record<NextStep, string>> = {
+  goOn: "went on",
+  rest: "rested",
+  rungDown: "one rung down",
+  leaveItem: "the item was not gone on with",
+  callTherapist: "the therapist was called",
+};
 const STOP_WORDS: Readonly<Record<StopReason, string>> = {
   dizziness: "dizzy",
   pain: "pain",

@@ -19,20 +19,32 @@ function compareItem(input: NoteInput, item: ItemRecord, last: string): readonly
   const before = input.previous?.items[index];
   if (before === undefined || before.done === "notDone" || item.sets.length === 0) return [];
   const name = nameActivity(input.catalogue, item.activity, input.person);
-  const trace = (events: readonly string[]): readonly Trace[] => [...fromEvents(...events), { kind: "previous", field: `items.${index}` }];
+  const trace = (events: readonly string[]): readonly Trace[] => [
+    ...fromEvents(...events),
+    { kind: "previous", field: `items.${index}` },
+  ];
   const sentences: NoteSentence[] = [];
   if (before.rung !== item.rung) {
     const now = rungName(input, item.activity, item.rung);
-    sentences.push({ text: `${name}: ${now}, ${last} ${rungName(input, item.activity, before.rung)}.`, from: trace(item.sets.map(({ event }) => event)) });
+    sentences.push({
+      text: `${name}: ${now}, ${last} ${rungName(input, item.activity, before.rung)}.`,
+      from: trace(item.sets.map(({ event }) => event)),
+    });
   }
   const given = helpGiven(item);
   const help = mostOf(given);
   if (help !== null && before.help !== undefined && help !== before.help)
-    sentences.push({ text: `${name}: ${ASSISTANCE[help].words}, ${last} ${ASSISTANCE[before.help].words}.`, from: trace(given.filter((one) => one.help === help).map(({ event }) => event)) });
+    sentences.push({
+      text: `${name}: ${ASSISTANCE[help].words}, ${last} ${ASSISTANCE[before.help].words}.`,
+      from: trace(given.filter((one) => one.help === help).map(({ event }) => event)),
+    });
   const pains = item.sets.flatMap(({ pain, event }) => (pain === null ? [] : [{ pain, event }]));
   const worst = Math.max(...pains.map(({ pain }) => pain));
   if (pains.length > 0 && before.pain !== undefined && worst !== before.pain)
-    sentences.push({ text: `${name}: pain ${worst} of 10, ${last} ${before.pain}.`, from: trace(pains.filter(({ pain }) => pain === worst).map(({ event }) => event)) });
+    sentences.push({
+      text: `${name}: pain ${worst} of 10, ${last} ${before.pain}.`,
+      from: trace(pains.filter(({ pain }) => pain === worst).map(({ event }) => event)),
+    });
   return sentences;
 }
 

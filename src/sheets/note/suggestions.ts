@@ -10,7 +10,10 @@ import { sayOfPerson } from "../words/body-sides.ts";
 export function suggestJudgement(input: NoteInput): readonly NoteSentence[] {
   const unsettled = input.state.stops.filter(({ settledBy }) => settledBy === null);
   return [
-    ...unsettled.map(({ event }) => ({ text: "The session ended at a stop: say what it means and who was told.", from: fromEvents(event) })),
+    ...unsettled.map(({ event }) => ({
+      text: "The session ended at a stop: say what it means and who was told.",
+      from: fromEvents(event),
+    })),
     ...input.state.items.flatMap((item) => suggestForItem(input, item)),
   ];
 }
@@ -18,13 +21,31 @@ export function suggestJudgement(input: NoteInput): readonly NoteSentence[] {
 function suggestForItem(input: NoteInput, item: ItemRecord): readonly NoteSentence[] {
   const name = nameActivity(input.catalogue, item.activity, input.person);
   const bad = item.exceptions.filter(
-    ({ what, which, next }) => what === "gaveWay" || next === "rungDown" || (what === "fault" && which !== null && findFault(input.catalogue, item, which)?.stepDown === true),
+    ({ what, which, next }) =>
+      what === "gaveWay" ||
+      next === "rungDown" ||
+      (what === "fault" && which !== null && findFault(input.catalogue, item, which)?.stepDown === true),
   );
-  if (bad.length > 0) return [{ text: `${name}: this rung asked too much today; one rung down next time.`, from: fromEvents(...bad.map(({ event }) => event)) }];
-  const full = item.planned !== null && item.sets.length >= item.planned.sets && item.sets.every(({ asPlanned }) => asPlanned) && item.exceptions.length === 0;
+  if (bad.length > 0)
+    return [
+      {
+        text: `${name}: this rung asked too much today; one rung down next time.`,
+        from: fromEvents(...bad.map(({ event }) => event)),
+      },
+    ];
+  const full =
+    item.planned !== null &&
+    item.sets.length >= item.planned.sets &&
+    item.sets.every(({ asPlanned }) => asPlanned) &&
+    item.exceptions.length === 0;
   const next = nextRung(input, item);
   if (!full || next === null) return [];
-  return [{ text: `${name}: every set as planned; ready to try ${next}.`, from: fromEvents(...item.sets.map(({ event }) => event)) }];
+  return [
+    {
+      text: `${name}: every set as planned; ready to try ${next}.`,
+      from: fromEvents(...item.sets.map(({ event }) => event)),
+    },
+  ];
 }
 
 function nextRung({ catalogue, person }: NoteInput, item: ItemRecord): string | null {

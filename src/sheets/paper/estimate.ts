@@ -14,17 +14,23 @@ export function estimateAll(blocks: readonly Block[], width: number = CONTENT): 
 export function estimateScale(page: PaperPage): number {
   const room = PAGE.height - 2 * PAGE.margin;
   let scale = 1;
-  while (scale - SHRINK_STEP >= page.shrinkTo && estimateAll([...page.blocks, ...page.foot], CONTENT / scale) * scale > room) scale -= SHRINK_STEP;
+  while (
+    scale - SHRINK_STEP >= page.shrinkTo &&
+    estimateAll([...page.blocks, ...page.foot], CONTENT / scale) * scale > room
+  )
+    scale -= SHRINK_STEP;
   return Math.round(scale * 100) / 100;
 }
 
 function estimate(block: Block, width: number): number {
-  const linesOf = (text: string, size: number): number => text.split("\n").reduce((sum, line) => sum + Math.ceil((line.length * size * LETTER) / width), 0);
+  const linesOf = (text: string, size: number): number =>
+    text.split("\n").reduce((sum, line) => sum + Math.ceil((line.length * size * LETTER) / width), 0);
   if (block.kind === "space" || block.kind === "figure") return block.height;
   if (block.kind === "rule") return block.weight;
   if (block.kind === "heading") return linesOf(block.text, block.size) * block.size * 1.16;
   if (block.kind === "words") return linesOf(textOf(block.runs), block.size) * block.size * block.leading;
-  if (block.kind === "ticks") return Math.max(linesOf(textOf(block.label), block.size) * block.size * 1.25, block.side + 6);
+  if (block.kind === "ticks")
+    return Math.max(linesOf(textOf(block.label), block.size) * block.size * 1.25, block.side + 6);
   if (block.kind === "row") return estimateRow(block.cells, block.gap, width);
   if (block.kind === "box") return estimateAll(block.blocks, width - 2 * block.padding - 10) + 2 * block.padding + 4;
   return block.size * 1.2 + 7 + block.rows.reduce((sum, cells) => sum + estimateRow(cells, block.gap, width) + 12, 0);

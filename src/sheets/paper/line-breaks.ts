@@ -15,7 +15,11 @@ export type Line = readonly Piece[];
  *
  * @param widthOf width of a text in a font, in the unit of `width`
  */
-export function breakLines(runs: readonly Run[], width: number, widthOf: (text: string, font: FontName) => number): readonly Line[] {
+export function breakLines(
+  runs: readonly Run[],
+  width: number,
+  widthOf: (text: string, font: FontName) => number,
+): readonly Line[] {
   const lines: { text: string; font: FontName; at: number }[][] = [[]];
   let end = 0;
   for (const { text, font } of runs) {

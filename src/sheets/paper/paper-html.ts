@@ -29,21 +29,29 @@ function writePage(page: PaperPage): string {
 const writeAll = (blocks: readonly Block[]): string => blocks.map(writeBlock).join("");
 
 function writeBlock(block: Block): string {
-  if (block.kind === "heading") return `<h${block.level} class="${block.font}" style="font-size:${block.size}px">${escapeHtml(block.text)}</h${block.level}>`;
-  if (block.kind === "words") return `<p class="${block.pale === true ? "pale" : ""}" style="font-size:${block.size}px;line-height:${block.leading}">${writeRuns(block.runs)}</p>`;
+  if (block.kind === "heading")
+    return `<h${block.level} class="${block.font}" style="font-size:${block.size}px">${escapeHtml(block.text)}</h${block.level}>`;
+  if (block.kind === "words")
+    return `<p class="${block.pale === true ? "pale" : ""}" style="font-size:${block.size}px;line-height:${block.leading}">${writeRuns(block.runs)}</p>`;
   if (block.kind === "figure") return writeFigure(block);
-  if (block.kind === "ticks") return `<p style="font-size:${block.size}px;line-height:1.25">${tick(block.side).repeat(block.boxes)}${writeRuns(block.label)}</p>`;
-  if (block.kind === "row") return `<div class="row" style="gap:${block.gap}px">${block.cells.map(writeCell).join("")}</div>`;
-  if (block.kind === "box") return `<div class="box ${block.border}" style="padding:${block.padding}px">${writeAll(block.blocks)}</div>`;
+  if (block.kind === "ticks")
+    return `<p style="font-size:${block.size}px;line-height:1.25">${tick(block.side).repeat(block.boxes)}${writeRuns(block.label)}</p>`;
+  if (block.kind === "row")
+    return `<div class="row" style="gap:${block.gap}px">${block.cells.map(writeCell).join("")}</div>`;
+  if (block.kind === "box")
+    return `<div class="box ${block.border}" style="padding:${block.padding}px">${writeAll(block.blocks)}</div>`;
   if (block.kind === "rule") return `<hr style="height:${block.weight}px">`;
   if (block.kind === "space") return `<div style="height:${block.height}px"></div>`;
   return writeTable(block);
 }
 
-const tick = (side: number): string => `<span class="tick" aria-hidden="true" style="width:${side}px;height:${side}px"></span>`;
+const tick = (side: number): string =>
+  `<span class="tick" aria-hidden="true" style="width:${side}px;height:${side}px"></span>`;
 
 function writeRuns(runs: readonly Run[]): string {
-  return runs.map(({ text, font }) => `<span class="${font}">${escapeHtml(text).replaceAll("\n", "<br>")}</span>`).join("");
+  return runs
+    .map(({ text, font }) => `<span class="${font}">${escapeHtml(text).replaceAll("\n", "<br>")}</span>`)
+    .join("");
 }
 
 function writeFigure(block: Extract<Block, { kind: "figure" }>): string {
@@ -58,7 +66,11 @@ function writeCell(cell: Cell): string {
 
 function writeTable(block: Extract<Block, { kind: "table" }>): string {
   const columns = block.shares.map((share) => `<col style="width:${Math.round(share * 1000) / 10}%">`).join("");
-  const head = block.head.map((text) => `<th scope="col" class="sansBold" style="font-size:${block.size}px">${escapeHtml(text)}</th>`).join("");
-  const rows = block.rows.map((cells) => `<tr>${cells.map((cell) => `<td>${writeAll(cell.blocks)}</td>`).join("")}</tr>`).join("");
+  const head = block.head
+    .map((text) => `<th scope="col" class="sansBold" style="font-size:${block.size}px">${escapeHtml(text)}</th>`)
+    .join("");
+  const rows = block.rows
+    .map((cells) => `<tr>${cells.map((cell) => `<td>${writeAll(cell.blocks)}</td>`).join("")}</tr>`)
+    .join("");
   return `<table><colgroup>${columns}</colgroup><thead><tr>${head}</tr></thead><tbody>${rows}</tbody></table>`;
 }

@@ -27,16 +27,46 @@ export interface Run {
 }
 
 export type Block =
-  | { readonly kind: "heading"; readonly level: 1 | 2 | 3; readonly text: string; readonly size: number; readonly font: FontName }
-  | { readonly kind: "words"; readonly runs: readonly Run[]; readonly size: number; readonly leading: number; readonly pale?: boolean }
+  | {
+      readonly kind: "heading";
+      readonly level: 1 | 2 | 3;
+      readonly text: string;
+      readonly size: number;
+      readonly font: FontName;
+    }
+  | {
+      readonly kind: "words";
+      readonly runs: readonly Run[];
+      readonly size: number;
+      readonly leading: number;
+      readonly pale?: boolean;
+    }
   /** Without words for it a picture is an ornament. */
   | { readonly kind: "figure"; readonly svg: string; readonly alt: string | null; readonly height: number }
   /** Empty boxes to tick, with what is ticked after them. */
-  | { readonly kind: "ticks"; readonly boxes: number; readonly side: number; readonly label: readonly Run[]; readonly size: number }
+  | {
+      readonly kind: "ticks";
+      readonly boxes: number;
+      readonly side: number;
+      readonly label: readonly Run[];
+      readonly size: number;
+    }
   | { readonly kind: "row"; readonly cells: readonly Cell[]; readonly gap: number }
-  | { readonly kind: "table"; readonly shares: readonly number[]; readonly head: readonly string[]; readonly rows: readonly (readonly Cell[])[]; readonly size: number; readonly gap: number }
+  | {
+      readonly kind: "table";
+      readonly shares: readonly number[];
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly Cell[])[];
+      readonly size: number;
+      readonly gap: number;
+    }
   /** "heavy": a stop, one side heavy; "filled": white on black. */
-  | { readonly kind: "box"; readonly border: "heavy" | "line" | "filled"; readonly blocks: readonly Block[]; readonly padding: number }
+  | {
+      readonly kind: "box";
+      readonly border: "heavy" | "line" | "filled";
+      readonly blocks: readonly Block[];
+      readonly padding: number;
+    }
   | { readonly kind: "rule"; readonly weight: number }
   | { readonly kind: "space"; readonly height: number };
 
@@ -56,7 +86,8 @@ export function wordsOf(block: Block): readonly string[] {
   if (block.kind === "ticks") return [block.label.map(({ text }) => text).join("")];
   if (block.kind === "figure") return block.alt === null ? [] : [block.alt];
   if (block.kind === "row") return block.cells.flatMap((cell) => cell.blocks.flatMap(wordsOf));
-  if (block.kind === "table") return [...block.head, ...block.rows.flatMap((row) => row.flatMap((cell) => cell.blocks.flatMap(wordsOf)))];
+  if (block.kind === "table")
+    return [...block.head, ...block.rows.flatMap((row) => row.flatMap((cell) => cell.blocks.flatMap(wordsOf)))];
   if (block.kind === "box") return block.blocks.flatMap(wordsOf);
   return [];
 }

@@ -13,7 +13,13 @@ export interface PdfPen {
   readonly grouped: (type: string, fill: () => void, options?: { readonly scope?: "Column" }) => void;
   readonly text: (text: string, x: number, baseline: number, font: FontName, size: number, colour: string) => void;
   readonly svg: (svg: string, x: number, y: number, width: number, height: number) => void;
-  readonly rectangle: (x: number, y: number, width: number, height: number, paint: { readonly fill?: string; readonly stroke?: number }) => void;
+  readonly rectangle: (
+    x: number,
+    y: number,
+    width: number,
+    height: number,
+    paint: { readonly fill?: string; readonly stroke?: number },
+  ) => void;
   readonly line: (x1: number, y1: number, x2: number, y2: number, width: number) => void;
   readonly newPage: () => void;
   readonly finish: () => Promise<Uint8Array>;
@@ -29,7 +35,17 @@ const NO_DATE = "2000-01-01";
  * Opens a tagged PDF of A4 pages: title, language and structure tree are written, fonts are embedded.
  * The same calls give the same bytes.
  */
-export function openPdf({ title, language, date, fonts }: { readonly title: string; readonly language: string; readonly date: string | null; readonly fonts: PaperFonts }): PdfPen {
+export function openPdf({
+  title,
+  language,
+  date,
+  fonts,
+}: {
+  readonly title: string;
+  readonly language: string;
+  readonly date: string | null;
+  readonly fonts: PaperFonts;
+}): PdfPen {
   const document = new PDFDocument({
     size: "A4",
     margin: 0,
@@ -39,7 +55,12 @@ export function openPdf({ title, language, date, fonts }: { readonly title: stri
     lang: language,
     displayTitle: true,
     font: null,
-    info: { Title: title, Creator: "Matside", Producer: "Matside", CreationDate: new Date(`${date ?? NO_DATE}T00:00:00Z`) },
+    info: {
+      Title: title,
+      Creator: "Matside",
+      Producer: "Matside",
+      CreationDate: new Date(`${date ?? NO_DATE}T00:00:00Z`),
+    },
   });
   const chunks: Uint8Array[] = [];
   const done = new Promise<void>((resolve) => document.on("end", resolve));
@@ -57,10 +78,9 @@ export function openPdf({ title, language, date, fonts }: { readonly title: stri
     element.end();
   };
   const ornament = (draw: () => void): void => {
-    if (depth > 0) return draw();
-    document.markContent("Artifact", { type: "Layout" });
+    if (depth === 0) document.markContent("Artifact", { type: "Layout" });
     draw();
-    document.endMarkedContent();
+    if (depth === 0) document.endMarkedContent();
   };
   return {
     widthOf: (text, font, size) => document.font(font).fontSize(size).widthOfString(text),
@@ -77,14 +97,31 @@ export function openPdf({ title, language, date, fonts }: { readonly title: stri
         open.pop();
       }),
     text: (text, x, baseline, font, size, colour) =>
-      ornament(() => void document.font(font).fontSize(size).fillColor(colour).text(text, x, baseline, { lineBreak: false, baseline: "alphabetic" })),
-    svg: (svg, x, y, width, height) => ornament(() => drawSvg(document, svg, x, y, { width, height, preserveAspectRatio: "xMidYMid meet", assumePt: true, fontCallback: (_family: string, bold: boolean): FontName => (bold ? "sansBold" : "sans") })),
+      ornament(
+        () =>
+          void document
+            .font(font)
+            .fontSize(size)
+            .fillColor(colour)
+            .text(text, x, baseline, { lineBreak: false, baseline: "alphabetic" }),
+      ),
+    svg: (svg, x, y, width, height) =>
+      ornament(() =>
+        drawSvg(document, svg, x, y, {
+          width,
+          height,
+          preserveAspectRatio: "xMidYMid meet",
+          assumePt: true,
+          fontCallback: (_family: string, bold: boolean): FontName => (bold ? "sansBold" : "sans"),
+        }),
+      ),
     rectangle: (x, y, width, height, paint) =>
       ornament(() => {
         if (paint.fill !== undefined) document.rect(x, y, width, height).fill(paint.fill);
         if (paint.stroke !== undefined) document.rect(x, y, width, height).lineWidth(paint.stroke).stroke(INK);
       }),
-    line: (x1, y1, x2, y2, width) => ornament(() => void document.moveTo(x1, y1).lineTo(x2, y2).lineWidth(width).stroke(INK)),
+    line: (x1, y1, x2, y2, width) =>
+      ornament(() => void document.moveTo(x1, y1).lineTo(x2, y2).lineWidth(width).stroke(INK)),
     newPage: () => void document.addPage(),
     finish: async () => {
       root.end();

@@ -8,7 +8,12 @@ const SHARES = [0.16, 0.33, 0.29, 0.22] as const;
 
 const sans = (text: string): Run => ({ text, font: "sans" });
 const bold = (text: string): Run => ({ text, font: "sansBold" });
-const words = (runs: readonly Run[], size: number = SMALL, leading = 1.26): Block => ({ kind: "words", runs, size, leading });
+const words = (runs: readonly Run[], size: number = SMALL, leading = 1.26): Block => ({
+  kind: "words",
+  runs,
+  size,
+  leading,
+});
 
 /** The therapist's sheet as one page of paper. */
 export function therapistPaper(sheet: TherapistSheet): Paper {
@@ -32,9 +37,25 @@ function headBlocks(sheet: TherapistSheet): readonly Block[] {
       ],
     },
     { kind: "space", height: 4 },
-    ...(sheet.changes.length === 0 ? [] : [words([{ text: "Changed: ", font: "serifBold" }, { text: sheet.changes.join(" "), font: "serif" }], 14.5, 1.3)]),
+    ...(sheet.changes.length === 0
+      ? []
+      : [
+          words(
+            [
+              { text: "Changed: ", font: "serifBold" },
+              { text: sheet.changes.join(" "), font: "serif" },
+            ],
+            14.5,
+            1.3,
+          ),
+        ]),
     { kind: "space", height: 8 },
-    ...(sheet.line === null ? [] : [{ kind: "figure", svg: sheet.line.svg, alt: sheet.line.alt, height: lineHeight(sheet.line.svg) } as const, { kind: "space", height: 8 } as const]),
+    ...(sheet.line === null
+      ? []
+      : [
+          { kind: "figure", svg: sheet.line.svg, alt: sheet.line.alt, height: lineHeight(sheet.line.svg) } as const,
+          { kind: "space", height: 8 } as const,
+        ]),
   ];
 }
 
@@ -46,13 +67,26 @@ function lineHeight(svg: string): number {
 
 function tableBlocks(sheet: TherapistSheet): readonly Block[] {
   const picture = sheet.rows.length > 6 ? 70 : 84;
-  return [{ kind: "table", shares: SHARES, head: ["Picture", "Do and say", "You", "Sets; tick what you saw"], size: SMALL, gap: 14, rows: sheet.rows.map((row) => rowCells(row, picture)) }];
+  return [
+    {
+      kind: "table",
+      shares: SHARES,
+      head: ["Picture", "Do and say", "You", "Sets; tick what you saw"],
+      size: SMALL,
+      gap: 14,
+      rows: sheet.rows.map((row) => rowCells(row, picture)),
+    },
+  ];
 }
 
 function rowCells(row: TherapistRow, picture: number): readonly Cell[] {
   const [first, second, third, fourth] = SHARES;
   return [
-    { share: first, blocks: row.picture === null ? [] : [{ kind: "figure", svg: row.picture.svg, alt: row.picture.alt, height: picture }] },
+    {
+      share: first,
+      blocks:
+        row.picture === null ? [] : [{ kind: "figure", svg: row.picture.svg, alt: row.picture.alt, height: picture }],
+    },
     {
       share: second,
       blocks: [
@@ -79,8 +113,21 @@ function footBlocks(sheet: TherapistSheet): readonly Block[] {
       kind: "row",
       gap: 16,
       cells: [
-        { share: 0.42, blocks: [{ kind: "box", border: "heavy", padding: 8, blocks: [words([bold("Stop: "), sans(sheet.stop)])] }] },
-        { share: 0.58, blocks: [{ kind: "box", border: "line", padding: 8, blocks: [words([bold("Ways out. "), sans(sheet.waysOut.join(" "))])] }] },
+        {
+          share: 0.42,
+          blocks: [{ kind: "box", border: "heavy", padding: 8, blocks: [words([bold("Stop: "), sans(sheet.stop)])] }],
+        },
+        {
+          share: 0.58,
+          blocks: [
+            {
+              kind: "box",
+              border: "line",
+              padding: 8,
+              blocks: [words([bold("Ways out. "), sans(sheet.waysOut.join(" "))])],
+            },
+          ],
+        },
       ],
     },
     { kind: "space", height: 6 },

@@ -60,7 +60,8 @@ export interface TherapistSheet {
 }
 
 const SUPPORT = "Decision support: local protocol and the clinician who is licensed decide.";
-const STOP = "Chest pain, grey or dizzy, short of breath, a new sign of a stroke, a joint that gives way, the weak arm bends up hard and does not let go.";
+const STOP =
+  "Chest pain, grey or dizzy, short of breath, a new sign of a stroke, a joint that gives way, the weak arm bends up hard and does not let go.";
 
 /** Today on one page for the one who treats: what changed, item by item where to be and what to say, when to stop, the ways out. */
 export function makeTherapistSheet(input: TherapistSheetInput): TherapistSheet {
@@ -70,12 +71,17 @@ export function makeTherapistSheet(input: TherapistSheetInput): TherapistSheet {
     title: sayTitle(input),
     label: sayLabel(input),
     date: input.date,
-    changes: input.changes.map(({ change, because }) => withStop(`${upperFirst(change).replace(/\.$/, "")} (${lowerFirst(because).replace(/\.$/, "")})`)),
+    changes: input.changes.map(({ change, because }) =>
+      withStop(`${upperFirst(change).replace(/\.$/, "")} (${lowerFirst(because).replace(/\.$/, "")})`),
+    ),
     line: input.line,
     rows: input.items.flatMap((item) => makeRow(input, item)),
     stop: say([STOP, ...input.limits].join(" ")),
     waysOut: waysOut(input).map(say),
-    out: input.out.length === 0 ? null : `Out today: ${input.out.map(({ name, because, instead }) => `${lowerFirst(name)} (${lowerFirst(because).replace(/\.$/, "")}${instead === null ? "" : `; instead ${lowerFirst(instead)}`})`).join(", ")}.`,
+    out:
+      input.out.length === 0
+        ? null
+        : `Out today: ${input.out.map(({ name, because, instead }) => `${lowerFirst(name)} (${lowerFirst(because).replace(/\.$/, "")}${instead === null ? "" : `; instead ${lowerFirst(instead)}`})`).join(", ")}.`,
     support: SUPPORT,
   };
 }
@@ -90,7 +96,9 @@ const NUMBERS = ["no", "one", "two", "three", "four", "five", "six"];
 
 function sayLabel({ label, person, dayAfterOnset }: TherapistSheetInput): string {
   const side = bodySideOf("weak", person);
-  return [label, side === "either" ? null : `${side} side weak`, dayAfterOnset === null ? null : `day ${dayAfterOnset}`].filter((part) => part !== null).join(", ");
+  return [label, side === "either" ? null : `${side} side weak`, dayAfterOnset === null ? null : `day ${dayAfterOnset}`]
+    .filter((part) => part !== null)
+    .join(", ");
 }
 
 function makeRow({ catalogue, person, picture }: TherapistSheetInput, item: TherapistItem): readonly TherapistRow[] {

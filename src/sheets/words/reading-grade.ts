@@ -7,14 +7,21 @@ export interface TextCounts {
   readonly syllables: number;
 }
 
-/** Sheets for home stay at or below this school grade. @source plain-language advice: sixth grade is the usual aim. */
+/** Sheets for home stay at or below this school grade. @source reading-level-aafp-2015, reading-level-acp */
 export const HIGHEST_GRADE = 6;
 
 /** Counts words, sentences and syllables. A line of its own counts as a sentence even without a full stop. */
 export function countText(text: string): TextCounts {
-  const sentences = text.split(/[.!?;:]+(?=\s|$)|\n+/).map(wordsIn).filter((words) => words.length > 0);
+  const sentences = text
+    .split(/[.!?;:]+(?=\s|$)|\n+/)
+    .map(wordsIn)
+    .filter((words) => words.length > 0);
   const words = sentences.flat();
-  return { words: words.length, sentences: sentences.length, syllables: words.reduce((sum, word) => sum + countSyllables(word), 0) };
+  return {
+    words: words.length,
+    sentences: sentences.length,
+    syllables: words.reduce((sum, word) => sum + countSyllables(word), 0),
+  };
 }
 
 const wordsIn = (sentence: string): readonly string[] => sentence.match(/[A-Za-z0-9][A-Za-z0-9’'-]*/g) ?? [];
@@ -24,7 +31,7 @@ const wordsIn = (sentence: string): readonly string[] => sentence.match(/[A-Za-z
  * It measures length, not sense; below about a hundred words it only warns. Below zero means easier than first grade.
  *
  * @returns null for a text without words
- * @source Kincaid and others 1975, formula for grade level
+ * @source flesch-kincaid
  */
 export function fleschKincaidGrade({ words, sentences, syllables }: TextCounts): number | null {
   if (words === 0 || sentences === 0) return null;

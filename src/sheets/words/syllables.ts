@@ -7,8 +7,15 @@ import { NUMERAL_SYLLABLES, SYLLABLE_EXCEPTIONS } from "./syllable-exceptions.da
  * part by part; a numeral below 1000 as it is read aloud.
  */
 export function countSyllables(word: string): number {
-  const parts = word.toLowerCase().replace(/[’']/g, "").split("-").filter((part) => part !== "");
-  return parts.reduce((sum, part) => sum + (/^\d+$/.test(part) ? numeralSyllables(Number(part)) : partSyllables(part)), 0);
+  const parts = word
+    .toLowerCase()
+    .replace(/[’']/g, "")
+    .split("-")
+    .filter((part) => part !== "");
+  return parts.reduce(
+    (sum, part) => sum + (/^\d+$/.test(part) ? numeralSyllables(Number(part)) : partSyllables(part)),
+    0,
+  );
 }
 
 function partSyllables(part: string): number {
@@ -30,6 +37,7 @@ function partSyllables(part: string): number {
 function numeralSyllables(value: number): number {
   const known = NUMERAL_SYLLABLES[value];
   if (known !== undefined) return known;
-  if (value >= 100) return numeralSyllables(Math.floor(value / 100)) + 2 + (value % 100 === 0 ? 0 : numeralSyllables(value % 100));
+  if (value >= 100)
+    return numeralSyllables(Math.floor(value / 100)) + 2 + (value % 100 === 0 ? 0 : numeralSyllables(value % 100));
   return numeralSyllables(value - (value % 10)) + numeralSyllables(value % 10);
 }
