@@ -1,6 +1,6 @@
 import { type Strengths, STRENGTH_IDS } from "../../mechanics/body/strength-keys.ts";
 import { scaleCapacities } from "../../mechanics/body/strength-capacities.ts";
-import { type Balance, type ContactLoad, type JointEffort, solveHabitual } from "../../mechanics/equilibrium/habitual.ts";
+import { type Balance, BALANCED_WITHIN, type ContactLoad, describeBalance, type JointEffort, shareHabitually, solveHabitual } from "../../mechanics/equilibrium/habitual.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Range } from "../person/model.ts";
 import { type StrengthSamples, weightedRange } from "../person/samples.ts";
@@ -79,10 +79,19 @@ export function representatives(samples: StrengthSamples): readonly Strengths[] 
  */
 export function askPose(prepared: PreparedPose, draws: readonly Strengths[]): PoseAsks | CannotBalance {
   const solved: Balance[] = [];
+  // Each draw starts from the weights of the one before, which lies next to it.
+  let start: Float64Array | undefined;
   for (const strengths of draws) {
-    const balance = solveHabitual(prepared.statics, scaleCapacities(prepared.normal, strengths));
-    if (!balance.balanced) return { because: balance.because };
-    solved.push(balance);
+    const capacities = scaleCapacities(prepared.normal, strengths);
+    const sharing = shareHabitually(prepared.statics, capacities, start);
+    if (sharing.residual > BALANCED_WITHIN) {
+      const balance = solveHabitual(prepared.statics, capacities);
+      if (!balance.balanced) return { because: balance.because };
+      solved.push(balance);
+      continue;
+    }
+    start = sharing.weights;
+    solved.push(describeBalance(prepared.statics, sharing));
   }
   const even = new Float64Array(solved.length).fill(1 / solved.length);
   const peaks = solved.map((balance) => balance.hardest?.effort ?? 0);

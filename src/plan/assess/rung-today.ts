@@ -13,7 +13,6 @@ import { askPose, type PoseAsks } from "./efforts.ts";
 import { findHelp, folding, type HelpToday } from "./help.ts";
 import { poseOf } from "./posed.ts";
 import type { PoseKeeper, PreparedPose } from "./prepared.ts";
-import { type EffortWord, wordOfEffort } from "./settings.ts";
 
 /** A rung as it stands for this person today. */
 export interface RungToday {
@@ -26,8 +25,8 @@ export interface RungToday {
   readonly mind: readonly Reason[];
   readonly helpers: number;
   readonly prepared: PreparedPose | null;
+  /** What it asks; worked out when first asked for. Null where the position cannot be taken or held. */
   readonly asks: PoseAsks | null;
-  readonly word: EffortWord | null;
   readonly help: HelpToday | null;
   readonly seen: SeenOnLadder | null;
   /** It was done before: what was seen outranks what is computed. */
@@ -53,27 +52,44 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   if (!prepared.possible) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
     const out = [...rules.out, { rule: "range", detail: `This body cannot take the position: ${prepared.because}.`, source: "judgement" as const }];
-    return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared: null, asks: null, word: null, help: null };
+    return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared: null, asks: null, help: null };
   }
   const middle = solveHabitual(prepared.statics, scaleCapacities(prepared.normal, draws[Math.floor(draws.length / 2)] ?? evenStrengths(1)));
   if (!middle.balanced) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
     const out = [...rules.out, { rule: "holdStill", detail: `The position cannot be held still: ${middle.because}.`, source: "judgement" as const }];
-    return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared, asks: null, word: null, help: null };
+    return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared, asks: null, help: null };
   }
   const facts = factsOf(prepared.statics.body, prepared.pose, middle.loads);
   const rules = judgeByRules(findings, precautions, activity, rung, facts, seen);
   const out = [...rules.out];
   const mind = [...rules.mind];
+  if (out.length > 0) {
+    // What is out by a rule needs neither its range nor a helper worked out until somebody asks.
+    let known: PoseAsks | null | undefined;
+    return {
+      ...base,
+      eligible: false,
+      out,
+      mind,
+      helpers: rules.helpers,
+      prepared,
+      get asks() {
+        if (known === undefined) {
+          const answer = askPose(prepared, draws);
+          known = "because" in answer ? null : answer;
+        }
+        return known;
+      },
+      help: null,
+    };
+  }
   const asked = askPose(prepared, draws);
   if ("because" in asked) {
     out.push({ rule: "holdStill", detail: `The position cannot be held still: ${asked.because}.`, source: "judgement" });
-    return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: null, word: null, help: null };
+    return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: null, help: null };
   }
-  const word = wordOfEffort(asked.cautious);
   let help: HelpToday | null = null;
-  // What is out by a rule needs no helper worked out.
-  if (out.length > 0) return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: asked, word, help };
   const found = findHelp(findings, precautions, rung, prepared, asked, rules.helpers, context.solver);
   const seenHelp = helpAsSeen(seen, index);
   if (seenHelp !== null && ("rule" in found || found.code < seenHelp.code)) {
@@ -85,7 +101,7 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
     out.push({ rule: "effort", detail: `${folding(asked)} ${found.words === "dependent" ? "It would take two helpers." : "More than half of the work would be the helper's."} A lower rung trains more.`, source: found.limit > 0 ? "waters-2007" : "common-practice" });
     help = found;
   } else help = found;
-  return { ...base, eligible: out.length === 0, out, mind, helpers: rules.helpers, prepared, asks: asked, word, help };
+  return { ...base, eligible: out.length === 0, out, mind, helpers: rules.helpers, prepared, asks: asked, help };
 }
 
 /** Help as it was seen on this ladder: at or below the rung seen. */

@@ -30,7 +30,7 @@ const ANCHORS = 8;
 /** All findings about strength as evidence of the person model: grades, readings, tasks of the look, sets logged. */
 export function readEvidence(findings: Findings, body: Body, keeper: PoseKeeper): readonly Evidence[] {
   const anchors = anchorStrengths(findings);
-  const tasks = new Map<string, EffortModel | null>();
+  const tasks = keptTasks(keeper, findings.pattern);
   const effortOf = (activity: string, rungId: string): EffortModel | null => {
     const key = `${activity}/${rungId}`;
     let known = tasks.get(key);
@@ -47,6 +47,23 @@ export function readEvidence(findings: Findings, body: Body, keeper: PoseKeeper)
     ...findings.look.flatMap((entry, k) => readTask(entry, k, effortOf)),
     ...readLogs(findings, effortOf),
   ];
+}
+
+const kept = new WeakMap<PoseKeeper, Map<string, Map<string, EffortModel | null>>>();
+
+/** Efforts of tasks depend on the body alone: they stay with its poses. */
+function keptTasks(keeper: PoseKeeper, pattern: string): Map<string, EffortModel | null> {
+  let byPattern = kept.get(keeper);
+  if (byPattern === undefined) {
+    byPattern = new Map();
+    kept.set(keeper, byPattern);
+  }
+  let tasks = byPattern.get(pattern);
+  if (tasks === undefined) {
+    tasks = new Map();
+    byPattern.set(pattern, tasks);
+  }
+  return tasks;
 }
 
 /** A few strengths the tasks are solved at: spread over the first guess, the same for everybody with its pattern. */
