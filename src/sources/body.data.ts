@@ -31,6 +31,7 @@ export const BODY_SOURCES = {
   garces2002: { authors: "Garcés GL and others", year: 2002, title: "Neck strength of men and women", where: "as quoted in reviews", seen: "quoted" },
   sarabon2021: { authors: "Sarabon N, Kozinc Z, Perman M", year: 2021, title: "Establishing reference values for isometric knee extension and flexion strength", where: "Frontiers in Physiology 12:767941", seen: "read" },
   dvir1997: { authors: "Dvir Z", year: 1997, title: "Grade 4 in manual muscle testing: the problem with submaximal strength assessment", where: "Clinical Rehabilitation 11:36-41", seen: "read" },
+  macavoy2007: { authors: "MacAvoy MC, Green DP", year: 2007, title: "Critical reappraisal of the medical research council scale for elbow flexion", where: "Journal of Hand Surgery 32:149-153", seen: "read" },
   herbison1996: { authors: "Herbison GJ and others", year: 1996, title: "Strength by dynamometer and by manual grade of elbow flexors in tetraplegia", where: "Spinal Cord 34:543", seen: "read" },
   "nerve-graft-1995": { authors: "study of force after nerve grafting", year: 1995, title: "Force of small arm muscles at grades 3 and 4", where: "Journal of Hand Surgery, 1995", seen: "read" },
   bohannon2005: { authors: "Bohannon RW", year: 2005, title: "Manual muscle testing: does it meet the standards of an adequate screening test?", where: "PMID 16180603", seen: "read" },
