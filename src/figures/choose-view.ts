@@ -28,7 +28,7 @@ export function frameFor(
 }
 
 const TURNS = [0, 14, -14, 28, -28, 44, -44, 60, -60, 78, -78, 98, -98, 120, -120, 142, -142] as const;
-const RAISES = [0, 13, 26] as const;
+const RAISES = [0, 8, 15] as const;
 /** A hand should be seen at least this much. */
 export const WANTED_VISIBLE = 0.62;
 const ROUGH = { width: 96, density: 1 } as const;
@@ -100,7 +100,7 @@ export function chooseView(prepared: PreparedScene, usual: View, only?: number):
         0.9 * Math.min(1, weak / Math.max(1, 0.2 * all)) +
         0.5 * Math.min(0.3, towardEye) -
         0.0075 * Math.abs(turn) -
-        0.024 * raise;
+        0.02 * raise;
       if (score > bestScore) {
         bestScore = score;
         best = view;
