@@ -52,6 +52,7 @@ const THERAPIST = therapistPaper(
     dayAfterOnset: 14,
     lastDay: "Friday",
     changes: [{ change: "Seat 5 cm lower", because: "the knee held ten times" }],
+    hold: null,
     line: { svg: SVG(700, 230), alt: "Starts sitting, ends lying." },
     items: itemsOf(false, 7).map((item) => ({
       ...item,

@@ -77,6 +77,15 @@ describe("every text for home in the catalogue", () => {
   );
 });
 
+describe("the words of the stop boxes", () => {
+  it("are none so long that a narrow box would not hold them", () => {
+    const long = HOME.flatMap(({ rung }) => fillSides(rung.home?.stopIf ?? "", { weak: "right" }).split(" ")).filter(
+      (word) => word.length > 10,
+    );
+    expect(long).toEqual([]);
+  });
+});
+
 describe("the home sheet", () => {
   it("has a strip for each of up to four rungs: picture, name, sentences, how many, when to stop", () => {
     const sheet = sheetOf(first(6).map((one) => planned(one)));

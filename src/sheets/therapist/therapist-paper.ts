@@ -21,7 +21,13 @@ export function therapistPaper(sheet: TherapistSheet): Paper {
     title: `${sheet.title}: ${sheet.label}`,
     language: "en",
     date: sheet.date,
-    pages: [{ blocks: [...headBlocks(sheet), ...tableBlocks(sheet)], foot: footBlocks(sheet), shrinkTo: 0.62 }],
+    pages: [
+      {
+        blocks: [...headBlocks(sheet), ...holdBlocks(sheet), ...tableBlocks(sheet)],
+        foot: footBlocks(sheet),
+        shrinkTo: 0.62,
+      },
+    ],
   };
 }
 
@@ -65,7 +71,14 @@ function lineHeight(svg: string): number {
   return width > 0 ? Math.min(MOST_LINE, ((PAGE.width - 2 * PAGE.margin) * height) / width) : MOST_LINE;
 }
 
+function holdBlocks(sheet: TherapistSheet): readonly Block[] {
+  if (sheet.hold.length === 0) return [];
+  const blocks = sheet.hold.map((sentence) => words([{ text: sentence, font: "serif" }], 19, 1.4));
+  return [{ kind: "box", border: "heavy", padding: 12, blocks }];
+}
+
 function tableBlocks(sheet: TherapistSheet): readonly Block[] {
+  if (sheet.rows.length === 0) return [];
   const picture = sheet.rows.length > 6 ? 70 : 84;
   return [
     {

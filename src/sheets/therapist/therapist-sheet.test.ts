@@ -34,6 +34,7 @@ function input(weak: "left" | "right" | null): TherapistSheetInput {
     dayAfterOnset: 14,
     lastDay: "Friday",
     changes: [{ change: "Seat 5 cm lower", because: "the knee held ten times" }],
+    hold: null,
     line: {
       svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 700 200"><path d="M0 0L700 200" stroke="#000000"/></svg>`,
       alt: "Starts sitting, ends lying.",
@@ -92,6 +93,22 @@ describe("the therapist's sheet", () => {
   it("begins with what it is on a first day", () => {
     expect(makeTherapistSheet({ ...input("left"), lastDay: null, changes: [] }).title).toBe("First session");
     expect(makeTherapistSheet({ ...input("left"), changes: [] }).title).toBe("Same as Friday");
+  });
+
+  it("says why there is none today, and what to do", () => {
+    const hold = {
+      because: [{ rule: "pressure", measured: "192 over 104", limit: "180 over 100" }],
+      whatToDo: "Rest, measure again, tell the physician",
+    };
+    const sheet = makeTherapistSheet({ ...input("left"), hold, items: [], line: null });
+    expect(sheet.title).toBe("Not today");
+    expect(sheet.hold).toEqual([
+      "Pressure: 192 over 104; limit 180 over 100.",
+      "Rest, measure again, tell the physician.",
+    ]);
+    const words = therapistPaper(sheet).pages.flatMap((page) => page.blocks.flatMap(wordsOf));
+    expect(words).toContain("Pressure: 192 over 104; limit 180 over 100.");
+    expect(makeTherapistSheet({ ...input("left"), items: [] }).title).toBe("Nothing to do today");
   });
 
   it("stays one page of PDF with seven items", async () => {

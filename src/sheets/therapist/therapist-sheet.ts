@@ -20,6 +20,11 @@ export interface TherapistSheetInput {
   /** How the session before is called: "Friday"; null where there is none. */
   readonly lastDay: string | null;
   readonly changes: readonly { readonly change: string; readonly because: string }[];
+  /** Why there is no session today, as the plan says it; null where there is one. */
+  readonly hold: {
+    readonly because: readonly { readonly rule: string; readonly measured: string; readonly limit: string }[];
+    readonly whatToDo: string;
+  } | null;
   /** The session line for paper, with its words. */
   readonly line: Picture | null;
   readonly items: readonly TherapistItem[];
@@ -52,6 +57,8 @@ export interface TherapistSheet {
   readonly date: string | null;
   readonly changes: readonly string[];
   readonly line: Picture | null;
+  /** Why not today and what to do, a sentence each; empty where there is a session. */
+  readonly hold: readonly string[];
   readonly rows: readonly TherapistRow[];
   readonly stop: string;
   readonly waysOut: readonly string[];
@@ -75,6 +82,7 @@ export function makeTherapistSheet(input: TherapistSheetInput): TherapistSheet {
       withStop(`${upperFirst(change).replace(/\.$/, "")} (${lowerFirst(because).replace(/\.$/, "")})`),
     ),
     line: input.line,
+    hold: input.hold === null ? [] : sayHold(input.hold),
     rows: input.items.flatMap((item) => makeRow(input, item)),
     stop: say([STOP, ...input.limits].join(" ")),
     waysOut: waysOut(input).map(say),
@@ -86,7 +94,16 @@ export function makeTherapistSheet(input: TherapistSheetInput): TherapistSheet {
   };
 }
 
-function sayTitle({ lastDay, changes }: TherapistSheetInput): string {
+function sayHold({ because, whatToDo }: NonNullable<TherapistSheetInput["hold"]>): readonly string[] {
+  return [
+    ...because.map(({ rule, measured, limit }) => `${upperFirst(rule)}: ${measured}; limit ${limit}.`),
+    withStop(whatToDo),
+  ];
+}
+
+function sayTitle({ lastDay, changes, hold, items }: TherapistSheetInput): string {
+  if (hold !== null) return "Not today";
+  if (items.length === 0) return "Nothing to do today";
   if (lastDay === null) return "First session";
   if (changes.length === 0) return `Same as ${lastDay}`;
   return `Same as ${lastDay}, and ${changes.length === 1 ? "one change" : `${NUMBERS[changes.length] ?? changes.length} changes`}`;
