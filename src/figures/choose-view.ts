@@ -99,7 +99,8 @@ export function chooseView(prepared: PreparedScene, usual: View, only?: number):
         1.3 * Math.min(1, headShown / Math.max(1, 0.8 * head)) +
         0.9 * Math.min(1, weak / Math.max(1, 0.2 * all)) +
         0.5 * Math.min(0.3, towardEye) -
-        0.0075 * Math.abs(turn) -
+        0.004 * Math.abs(turn) -
+        0.00007 * turn * turn -
         0.02 * raise;
       if (score > bestScore) {
         bestScore = score;

@@ -6,6 +6,7 @@ import type { FacePlace, Scene } from "./body-layer.ts";
 import { canonicalBody, canonicalConfiguration } from "./canonical.ts";
 import { handShapes } from "./hand-shapes.ts";
 import type { HelperDrawing } from "./helper/drawing.ts";
+import { layHands } from "./helper/lay-hand.ts";
 import { type PosedHelper, poseHelper } from "./helper/pose-helper.ts";
 import { placeThings, type PlacedThings } from "./props/place.ts";
 import { makeTable, type Thing } from "./props/solid.ts";
@@ -101,10 +102,9 @@ export function prepareScene(input: SceneInput): PreparedScene {
       hatch: false,
       hands: helper.hands,
     });
-    people.push({
-      skin: helperSkin,
-      points: poseSkin(helperSkin, helper.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]),
-    });
+    const helperPoints = poseSkin(helperSkin, helper.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]);
+    layHands(helperSkin, helperPoints, skin, points, helper.palms);
+    people.push({ skin: helperSkin, points: helperPoints });
     faces.push(faceOf(helper.body, helper.reach.frames));
     if (helper.seat > 0) things.push(stoolUnder(helper, ground));
   }

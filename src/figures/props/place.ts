@@ -137,8 +137,13 @@ function blockFor(
   const hips = frames.positions[0] ?? [0, 0, 0];
   let fromX = middleX - depth / 2;
   if (surface.kind === "bench" || surface.kind === "table") {
-    // The person leans on the near part: the edge toward the hips lies just behind what rests on it.
-    fromX = middleX >= hips[0] ? Math.min(...xs) - 0.07 : Math.max(...xs) + 0.07 - depth;
+    // The person leans on the near part: the edge toward the hips lies just behind what rests on it, but not in the body.
+    const ahead = middleX >= hips[0] ? 1 : -1;
+    const front = frontOf(body, frames, ahead, surface.kind === "bench");
+    const nearest = Math.min(...xs.map((x) => x * ahead)) - 0.07;
+    const furthest = Math.max(...xs.map((x) => x * ahead)) - 0.04;
+    const edge = Math.min(Math.max(nearest, front), furthest);
+    fromX = ahead > 0 ? edge : -edge - depth;
   } else if (surface.kind === "seat" || surface.kind === "edge") {
     const knees = [0, 1].map((k) => pointInRoom(body, frames, k === 0 ? "shank.weak" : "shank.strong", [0, 0, 0])[0]);
     const knee = mean(knees);
@@ -155,6 +160,20 @@ function blockFor(
     bottom: Math.min(bottom, top - 0.01),
     top,
   };
+}
+
+/** How far forward the trunk reaches, and with `knees` the thighs and knees too: a solid bench has no room under it. */
+function frontOf(body: Body, frames: Frames, ahead: number, knees: boolean): number {
+  const belly = 0.112 * body.stature * body.girth ** 1.25 + Math.max(0, body.girth - 1) * 0.12 * body.stature;
+  const places = ["pelvis", "abdomen"] as const;
+  let most = Math.max(...places.map((id) => pointInRoom(body, frames, id, [0, 0, 0.05])[0] * ahead + belly));
+  if (knees) {
+    for (const id of ["shank.weak", "shank.strong"] as const) {
+      const knee = pointInRoom(body, frames, id, [0, 0, 0]);
+      most = Math.max(most, knee[0] * ahead + 0.058 * body.stature * body.girth ** 0.6);
+    }
+  }
+  return most + 0.005;
 }
 
 function shapeOf(surface: SurfaceSpecification, block: Block): Thing {
