@@ -120,30 +120,19 @@ function rowCells(row: TherapistRow, picture: number): readonly Cell[] {
 }
 
 function footBlocks(sheet: TherapistSheet): readonly Block[] {
+  const stop: Block = { kind: "box", border: "heavy", padding: 8, blocks: [words([bold("Stop: "), sans(sheet.stop)])] };
+  const ways = [words([bold("Ways out. "), sans(sheet.waysOut.join(" "))])];
+  const boxes: Block = {
+    kind: "row",
+    gap: 16,
+    cells: [
+      { share: 0.42, blocks: [stop] },
+      { share: 0.58, blocks: [{ kind: "box", border: "line", padding: 8, blocks: ways }] },
+    ],
+  };
   return [
     { kind: "space", height: 8 },
-    {
-      kind: "row",
-      gap: 16,
-      cells: [
-        {
-          share: 0.42,
-          blocks: [{ kind: "box", border: "heavy", padding: 8, blocks: [words([bold("Stop: "), sans(sheet.stop)])] }],
-        },
-        {
-          share: 0.58,
-          blocks: [
-            {
-              kind: "box",
-              border: "line",
-              padding: 8,
-              blocks: [words([bold("Ways out. "), sans(sheet.waysOut.join(" "))])],
-            },
-          ],
-        },
-      ],
-    },
-    { kind: "space", height: 6 },
+    ...(sheet.rows.length === 0 ? [] : [boxes, { kind: "space", height: 6 } as const]),
     ...(sheet.out === null ? [] : [words([sans(sheet.out)])]),
     { kind: "words", runs: [sans(sheet.support)], size: 12, leading: 1.3, pale: true },
   ];
