@@ -21,6 +21,15 @@ export interface Column {
   readonly most: number | { readonly grip: Side };
 }
 
+export interface ContactOptions {
+  /** Sideways grip of a contact; default the low end of what was published. */
+  readonly friction?: (contact: ClosedContact) => number;
+  /** Feet bear on the part people can really lean over, not back to the heel's edge (default false). */
+  readonly functionalFeet?: boolean;
+  /** How far a contact stands from where the pose puts it [m, room]: a hand is seldom set down to the centimetre. */
+  readonly off?: (contact: ClosedContact) => Vector;
+}
+
 /** Share of the grip force that a closed hand holds sideways or in pull on a bar: judgement, cautious. */
 const GRIP_PULL_SHARE = 0.5;
 export const gripPull = (grip: number): number => grip * GRIP_PULL_SHARE;
@@ -50,7 +59,8 @@ export function limbMass(body: Body, segment: number): number {
  * directions for a gripping hand; for a limb that only rests, a bounded push along the normal, so that all its resting
  * points together carry no more than the limb weighs.
  */
-export function contactColumns(body: Body, pose: ClosedPose, friction: (contact: ClosedContact) => number = frictionOf, functionalFeet = false): Column[] {
+export function contactColumns(body: Body, pose: ClosedPose, options: ContactOptions = {}): Column[] {
+  const { friction = frictionOf, functionalFeet = false, off } = options;
   const heading = headingOf(pose.frames);
   const restPoints = countRestPoints(body, pose);
   const columns: Column[] = [];
@@ -62,7 +72,8 @@ export function contactColumns(body: Body, pose: ClosedPose, friction: (contact:
     const base = { contact: index, segment: contact.segment, other: contact.other } as const;
     const touching = contact.points.filter((point) => point.gap < TOUCHING);
     for (const point of touching) {
-      const at = functionalFeet && contact.patch.startsWith("foot.") && contact.points.indexOf(point) === 0 ? functionalHeel(pose, contact, point.at) : point.at;
+      const set = functionalFeet && contact.patch.startsWith("foot.") && contact.points.indexOf(point) === 0 ? functionalHeel(pose, contact, point.at) : point.at;
+      const at = off === undefined ? set : add(set, off(contact));
       if (carriesOwnAtMost(contact)) {
         const limb = limbKey(body, contact.segment);
         const part = contact.specification.effort === "light" ? LIGHT_SHARE : 1;

@@ -28,6 +28,8 @@ interface Work {
   readonly upper: Float64Array;
   readonly target: Float64Array;
   readonly weights: Float64Array;
+  /** The part of the matrix that is the same for all weights (lower half): the whole body's balance. */
+  readonly balance: Float64Array;
   /** Unknowns that reach each angle's row. */
   readonly reach: readonly Int32Array[];
 }
@@ -42,7 +44,10 @@ function workOf(statics: Statics): Work {
       for (let j = 0; j < n; j++) if (muscle[i * n + j] !== 0) found.push(j);
       return Int32Array.from(found);
     });
+    const balance = new Float64Array(n * n);
+    for (let r = 0; r < 6; r++) addOuter(statics.whole, r * n, n, BALANCE, balance);
     work = {
+      balance,
       box: boxWork(n),
       matrix: new Float64Array(n * n),
       h: new Float64Array(n),
@@ -113,7 +118,7 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   let round = 0;
   let settled = false;
   for (; round < mostRounds; round++) {
-    buildMatrix(statics, weights, reach, matrix, sharing?.row ?? null, held ? BALANCE : NEAR);
+    buildMatrix(statics, weights, work, sharing?.row ?? null, held ? BALANCE : NEAR);
     const polish = settled || round === mostRounds - 1 ? 60 : 1;
     for (let p = 0; p < polish; p++) {
       buildSide(statics, weights, reach, h, multipliers, sharing?.row ?? null);
@@ -143,10 +148,10 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   };
 }
 
-function buildMatrix(statics: Statics, weights: Float64Array, reach: readonly Int32Array[], matrix: Float64Array, share: Float64Array | null, shareWeight: number): void {
-  const { unknowns: n, angles, muscle, whole, columns, stops } = statics;
-  matrix.fill(0);
-  for (let r = 0; r < 6; r++) addOuter(whole, r * n, n, BALANCE, matrix);
+function buildMatrix(statics: Statics, weights: Float64Array, work: Work, share: Float64Array | null, shareWeight: number): void {
+  const { unknowns: n, angles, muscle, columns, stops } = statics;
+  const { matrix, reach } = work;
+  matrix.set(work.balance);
   if (share !== null) addOuter(share, 0, n, shareWeight, matrix);
   for (let i = 0; i < angles; i++) {
     const w = weights[i] ?? 0;

@@ -192,3 +192,17 @@ describe("a pose in balance", () => {
     if (!answer.balanced) expect(answer.endedBy).toBe("contact");
   });
 });
+
+describe("a contact set down a centimetre off", () => {
+  it("changes efforts a little and keeps the balance", () => {
+    const body = buildBody(SIZE, 1);
+    const pose = closePose(body, poses.HANDS_AND_KNEES);
+    if (!pose.closed) throw new Error(pose.because);
+    const as = hold(prepareStatics(body, pose), WEAK);
+    const off = hold(prepareStatics(body, pose, { off: (contact) => (contact.patch === "hand.weak" ? [0.01, 0, 0] : [0, 0, 0]) }), WEAK);
+    console.log(`weak hand a centimetre forward: largest effort ${(100 * as.sharing.most).toFixed(1)} to ${(100 * off.sharing.most).toFixed(1)} %`);
+    expect(off.residual).toBeLessThan(0.01);
+    expect(off.sharing.most).not.toBe(as.sharing.most);
+    expect(Math.abs(off.sharing.most - as.sharing.most)).toBeLessThan(0.5 * as.sharing.most);
+  });
+});

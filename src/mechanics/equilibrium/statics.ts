@@ -2,8 +2,8 @@ import { SIDES } from "../../quantity/sides.ts";
 import { IDENTITY, rotate, type Vector } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import { GRAVITY } from "../body/strength-norms.ts";
-import { type Column, contactColumns } from "../contact/columns.ts";
-import type { ClosedContact, ClosedPose } from "../pose/close.ts";
+import { type Column, contactColumns, type ContactOptions } from "../contact/columns.ts";
+import type { ClosedPose } from "../pose/close.ts";
 import { ancestry, pointInRoom } from "../pose/kinematics.ts";
 import type { LimpEnd } from "../pose/specification.ts";
 import { type Limits, limitsOf } from "../pose/targets.ts";
@@ -19,16 +19,12 @@ export interface OutsideForce {
   /** [N], room. */
   readonly force: Vector;
 }
-export interface StaticsOptions {
+export interface StaticsOptions extends ContactOptions {
   /** Share of the load on the weak side where the pose says that the person decides it; default published. */
   readonly sharingWeak?: number;
   /** Joint ranges, for what rests on its end. */
   readonly limits?: Limits;
-  /** Sideways grip of a contact; default the low end of what was published. */
-  readonly friction?: (contact: ClosedContact) => number;
   readonly outside?: readonly OutsideForce[];
-  /** Feet bear on the part people can really lean over, not back to the heel's edge (default false). */
-  readonly functionalFeet?: boolean;
 }
 
 /**
@@ -80,7 +76,7 @@ export function momentAxes(body: Body, pose: ClosedPose, joints: readonly Joint[
 /** Writes a closed pose as equations of balance. */
 export function prepareStatics(body: Body, pose: ClosedPose, options: StaticsOptions = {}): Statics {
   const joints = jointsOf(body);
-  const columns = contactColumns(body, pose, options.friction, options.functionalFeet);
+  const columns = contactColumns(body, pose, options);
   const stops = stopsIn(body, pose.configuration.angles, options.limits ?? limitsOf(body));
   const unknowns = columns.length + stops.length;
   const angles = body.angles.length;

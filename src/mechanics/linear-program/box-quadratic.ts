@@ -33,7 +33,11 @@ export function solveBox(matrix: Float64Array, h: Float64Array, upper: Float64Ar
   for (; ; rounds++) {
     solveFree(matrix, h, upper, work);
     let wrong = 0;
-    for (let i = 0; i < n; i++) if (judge(matrix, h, upper, x, state, i, n) !== state[i]) wrong++;
+    for (let i = 0; i < n; i++) {
+      const wanted = judge(matrix, h, upper, x, state, i, n);
+      next[i] = wanted;
+      if (wanted !== state[i]) wrong++;
+    }
     if (wrong === 0) break;
     if (wrong < best) {
       best = wrong;
@@ -42,7 +46,6 @@ export function solveBox(matrix: Float64Array, h: Float64Array, upper: Float64Ar
       rounds += descend(matrix, h, upper, work);
       break;
     }
-    for (let i = 0; i < n; i++) next[i] = judge(matrix, h, upper, x, state, i, n);
     for (let i = 0; i < n; i++) state[i] = next[i] ?? 0;
   }
   for (let i = 0; i < n; i++) x[i] = Math.min(Math.max(x[i] ?? 0, 0), upper[i] ?? 0);
