@@ -17,6 +17,8 @@ const FOLD_WEAK = 3;
 const HEM = 4;
 /** Limbs that do not meet at a joint: always a line. */
 const APART = 5;
+/** A hand's edge where it lies on the other person's skin. */
+const TOUCH = 6;
 /** Owner number of soft things: they have no straight edges, so their outline is traced as a body's is. */
 const SOFT = 4;
 /** A depth step inside one figure above `starts` begins a line, above `continues` carries it on [mm]. */
@@ -24,6 +26,9 @@ const STARTS = 20;
 const CONTINUES = 8;
 /** A hand lying on the other person's skin within this gap is drawn with the thinner line [mm]. */
 const TOUCHING = 12;
+const SHORTEST_OUTLINE = 3;
+/** A closed outline smaller than this is a speck. */
+const SMALLEST_SPECK = 14;
 const SHORTEST_FOLD = 9;
 const SHORTEST_HEM = 9;
 /** A valley between two limbs sharper than this is a line, whatever the step [rad]. */
@@ -41,7 +46,7 @@ export function traceLines(
   const edges = classify(buffer, kinds, zoom);
   dropBesideOutlines(edges);
   const found = listEdges(edges);
-  const outline = chainEdges(buffer, edges, found, (value) => value === OUTLINE, 3, false, ink);
+  const outline = chainEdges(buffer, edges, found, (value) => value === OUTLINE, SHORTEST_OUTLINE, false, ink);
   const fold = chainEdges(
     buffer,
     edges,
@@ -51,8 +56,9 @@ export function traceLines(
     true,
     ink,
   );
+  const touch = chainEdges(buffer, edges, found, (value) => value === TOUCH, SHORTEST_OUTLINE, false, ink);
   const hem = chainEdges(buffer, edges, found, (value) => value === HEM, SHORTEST_HEM, false, ink);
-  return { outline, fold, hem };
+  return { outline, fold: fold + touch, hem };
 }
 
 /** Edges between samples: upright ones between a sample and its neighbour across, level ones between it and the one below. */
@@ -104,7 +110,7 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
         ob > 0 &&
         ((hand[ka] ?? 0) === 1 || (hand[kb] ?? 0) === 1) &&
         Math.abs(da - db) < TOUCHING;
-      return touching ? FOLD : OUTLINE;
+      return touching ? TOUCH : OUTLINE;
     }
     if (oa === 0 || oa >= 3) return 0;
     const pa = part[ka];
@@ -283,6 +289,7 @@ function chainEdges(
       ready[smoothed.length] = smoothed[0] ?? 0;
       ready[smoothed.length + 1] = smoothed[1] ?? 0;
     }
+    if (closed && chain.length < SMALLEST_SPECK) continue;
     out += ink.cubics(fitCubics(ready, 0.9), buffer.density, closed);
   }
   return out;

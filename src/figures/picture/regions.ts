@@ -3,7 +3,7 @@ import type { DepthBuffer } from "./buffer.ts";
 import { fitCubics, smoothLine } from "./curves.ts";
 import type { Ink } from "./ink.ts";
 
-const SMALLEST_LOOP = 6;
+const SMALLEST_LOOP = 12;
 
 /** Outlines of every area of one tone, as path text by tone. */
 export function traceTones(

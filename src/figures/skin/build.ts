@@ -37,7 +37,7 @@ export function buildSkin(body: Body, look: Look): Skin {
 }
 
 /** Patches whose balls the skin has to reach on every build; the others lie well inside it or are judged where they rest. */
-const FILLED_MIDDLE: readonly MidPatch[] = ["headBack", "forehead", "chestFront", "lowBack"];
+const FILLED_MIDDLE: readonly MidPatch[] = ["chestFront", "lowBack"];
 const FILLED_PAIRS: readonly PairedPatch[] = [
   "shoulderBlade",
   "buttock",

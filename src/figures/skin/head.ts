@@ -41,8 +41,8 @@ export function addHead(context: SkinContext): void {
       neckRing(-25, -4, 1, 0.1),
       neckRing(5, 0, 0.98, 0.4),
       neckRing(40, 5, 0.98, 0.8),
-      neckRing(78, 8, 1, 1),
-      neckRing(110, 10, 0.9, 1),
+      neckRing(78, 10, 0.84, 1),
+      neckRing(110, 12, 0.7, 1),
     ],
     14,
     [
