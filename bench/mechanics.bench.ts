@@ -29,7 +29,15 @@ export interface BenchRow {
 
 const AGE = 67;
 const SIZE = { sex: "female", height: 1.62, mass: 68 } as const;
-const SITES: readonly SiteId[] = ["underButtock.weak", "underButtock.strong", "hipBoneFront.weak", "upperChest.weak", "shoulderFront.weak", "aboveElbowBack.weak", "underThigh.weak"];
+const SITES: readonly SiteId[] = [
+  "underButtock.weak",
+  "underButtock.strong",
+  "hipBoneFront.weak",
+  "upperChest.weak",
+  "shoulderFront.weak",
+  "aboveElbowBack.weak",
+  "underThigh.weak",
+];
 const WEAK = strengthsFrom((id) => (id.endsWith(".weak") ? 0.35 : id.startsWith("trunk") ? 0.65 : 0.9));
 
 /** Median and the 10th and 90th percentile of many runs, after a warm-up. */
@@ -44,19 +52,35 @@ function time(run: (k: number) => unknown, times: number): { median: number; low
   return { median: at(0.5), low: at(0.1), high: at(0.9) };
 }
 
-const scaled = ({ median, low, high }: ReturnType<typeof time>, by: number): ReturnType<typeof time> => ({ median: median * by, low: low * by, high: high * by });
+const scaled = ({ median, low, high }: ReturnType<typeof time>, by: number): ReturnType<typeof time> => ({
+  median: median * by,
+  low: low * by,
+  high: high * by,
+});
 
 /** Times the mechanics beside its rivals on the same poses, in one run. */
 export async function runBench(): Promise<BenchRow[]> {
   const rows: BenchRow[] = [];
   const solver = await loadLinearSolver();
   const body = buildBody(SIZE, 1);
-  const specifications = [poses.BRIDGE, poses.BRIDGE_STRONG_FOOT_UP, poses.HANDS_AND_KNEES, poses.PRONE_ON_ELBOWS, poses.TALL_KNEELING, poses.STANDING];
+  const specifications = [
+    poses.BRIDGE,
+    poses.BRIDGE_STRONG_FOOT_UP,
+    poses.HANDS_AND_KNEES,
+    poses.PRONE_ON_ELBOWS,
+    poses.TALL_KNEELING,
+    poses.STANDING,
+  ];
   const ready = specifications.map((specification) => {
     const pose = closePose(body, specification);
     if (!pose.closed) throw new Error(pose.because);
     const shared = takeSharing(body, pose);
-    return { specification, pose: shared, statics: prepareStatics(body, shared), normal: normalCapacities(body, AGE, shared.configuration.angles) };
+    return {
+      specification,
+      pose: shared,
+      statics: prepareStatics(body, shared),
+      normal: normalCapacities(body, AGE, shared.configuration.angles),
+    };
   });
   const pick = <T>(list: readonly T[], k: number): T => {
     const item = list[k % list.length];
@@ -83,12 +107,22 @@ export async function runBench(): Promise<BenchRow[]> {
       library.mj_inverse(model, data);
     }
   }, 400);
-  rows.push({ what: "kinematics and gravity moments of one pose", ...scaled(ours, 100), unit: "microseconds", rival: "MuJoCo mj_inverse", rivalMedian: theirs.median * 100 });
+  rows.push({
+    what: "kinematics and gravity moments of one pose",
+    ...scaled(ours, 100),
+    unit: "microseconds",
+    rival: "MuJoCo mj_inverse",
+    rivalMedian: theirs.median * 100,
+  });
   data.delete();
   model.delete();
 
   rows.push({ what: "closing a pose", ...time((k) => closePose(body, pick(specifications, k)), 300), unit: "ms" });
-  rows.push({ what: "writing a pose as equations", ...time((k) => prepareStatics(body, pick(ready, k).pose), 300), unit: "ms" });
+  rows.push({
+    what: "writing a pose as equations",
+    ...time((k) => prepareStatics(body, pick(ready, k).pose), 300),
+    unit: "ms",
+  });
   const habitual = time((k) => {
     const { statics, normal } = pick(ready, k);
     return solveHabitual(statics, scaleCapacities(normal, WEAK));
@@ -97,10 +131,17 @@ export async function runBench(): Promise<BenchRow[]> {
     const { statics, normal } = pick(ready, k);
     return solveBestPossible(statics, scaleCapacities(normal, WEAK), solver);
   }, 120);
-  rows.push({ what: "habitual sharing of one pose", ...habitual, unit: "ms", rival: "min-max by HiGHS on the same pose", rivalMedian: best.median });
+  rows.push({
+    what: "habitual sharing of one pose",
+    ...habitual,
+    unit: "ms",
+    rival: "min-max by HiGHS on the same pose",
+    rivalMedian: best.median,
+  });
 
   const random = seededStream(9);
-  const draw = (): Strengths => strengthsFrom((id) => WEAK[id] * Math.exp(0.5 * (random() + random() + random() - 1.5)));
+  const draw = (): Strengths =>
+    strengthsFrom((id) => WEAK[id] * Math.exp(0.5 * (random() + random() + random() - 1.5)));
   const kept = ready.map(({ statics, normal }) => storeEfforts(statics, normal, Array.from({ length: 32 }, draw)));
   const samples = Array.from({ length: 64 }, () => strengthVector(draw()));
   const estimate = time((k) => {
@@ -108,7 +149,13 @@ export async function runBench(): Promise<BenchRow[]> {
     if (stored === null) throw new Error("not in balance");
     for (let n = 0; n < 10; n++) estimateEfforts(stored, pick(samples, k + n));
   }, 300);
-  rows.push({ what: "efforts at other strengths, from 32 kept solutions", ...scaled(estimate, 100), unit: "microseconds", rival: "solving", rivalMedian: habitual.median * 1000 });
+  rows.push({
+    what: "efforts at other strengths, from 32 kept solutions",
+    ...scaled(estimate, 100),
+    unit: "microseconds",
+    rival: "solving",
+    rivalMedian: habitual.median * 1000,
+  });
 
   // One rung complete, the pose not kept: closed anew, sharing, efforts as a range of eight samples, outline, help.
   const rangeOf = Array.from({ length: 8 }, draw);
@@ -126,6 +173,10 @@ export async function runBench(): Promise<BenchRow[]> {
   }, 120);
   rows.push({ what: "one rung complete, pose not kept: efforts as a range, outline, help", ...rung, unit: "ms" });
   const again = ready.map(({ pose }) => prepareStations(body, AGE, pose));
-  rows.push({ what: "balance outline, stations kept", ...time((k) => balanceOutline(pick(again, k), draw()), 120), unit: "ms" });
+  rows.push({
+    what: "balance outline, stations kept",
+    ...time((k) => balanceOutline(pick(again, k), draw()), 120),
+    unit: "ms",
+  });
   return rows;
 }

@@ -21,7 +21,9 @@ function bridgeOf(body: Body, feet: number): { share: number; hipMoment: number 
   const rest = centreOf(body, frames, (id) => !/^(head|upperArm|forearm|hand)/.test(id));
   const share = ((rest.centre[0] - shoulder[0]) / (ankle[0] - shoulder[0])) * rest.mass;
   const newtons = (share * GRAVITY) / feet;
-  const hipMoment = momentAbout(body, frames, "hipFlexion.weak", [{ segment: "foot.weak", at: ankle, force: [0, 0, newtons] }]);
+  const hipMoment = momentAbout(body, frames, "hipFlexion.weak", [
+    { segment: "foot.weak", at: ankle, force: [0, 0, newtons] },
+  ]);
   return { share: share / body.size.mass, hipMoment: -hipMoment };
 }
 
@@ -46,7 +48,8 @@ describe("the bridge", () => {
 
   it("asks about three times as much of one hip with the other foot up, in the real pose", () => {
     const body = referenceBody("male");
-    const hip = (pose: typeof BRIDGE): number => holdPose(body, pose, 40, evenStrengths(1)).efforts.find((each) => each.angle === "hipFlexion.weak")?.moment ?? 0;
+    const hip = (pose: typeof BRIDGE): number =>
+      holdPose(body, pose, 40, evenStrengths(1)).efforts.find((each) => each.angle === "hipFlexion.weak")?.moment ?? 0;
     const both = -hip(BRIDGE);
     const one = -hip(BRIDGE_STRONG_FOOT_UP);
     console.log(`bridge, real pose: both feet ${both.toFixed(1)} N.m a hip, one foot ${one.toFixed(1)} N.m`);

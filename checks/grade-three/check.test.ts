@@ -16,8 +16,11 @@ describe("grade 3", () => {
         const moment = key === undefined ? null : gravityMoment(body, key);
         if (key === undefined || moment === null) throw new Error(name);
         const percent = (100 * moment) / peakNorm(body.size, 25, key);
-        console.log(`grade three: ${sex} ${joint}, ${name}: ${moment.toFixed(1)} N.m, ${percent.toFixed(1)} % against ${low}-${high} %`);
-        if (!(percent >= (low * 2) / 3 && percent <= high * 1.5)) outside.push(`${sex} ${name} ${percent.toFixed(1)} %`);
+        console.log(
+          `grade three: ${sex} ${joint}, ${name}: ${moment.toFixed(1)} N.m, ${percent.toFixed(1)} % against ${low}-${high} %`,
+        );
+        if (!(percent >= (low * 2) / 3 && percent <= high * 1.5))
+          outside.push(`${sex} ${name} ${percent.toFixed(1)} %`);
         compared++;
       }
     }

@@ -3,7 +3,14 @@ import { describe, expect, it } from "vitest";
 import { buildBody } from "../../src/mechanics/body/build.ts";
 import type { Body } from "../../src/mechanics/body/body.ts";
 import { addForce, gravityMoments } from "../../src/mechanics/equilibrium/statics.ts";
-import { centreJacobian, centreOfMass, type Configuration, placeFrames, pointInRoom, pointJacobian } from "../../src/mechanics/pose/kinematics.ts";
+import {
+  centreJacobian,
+  centreOfMass,
+  type Configuration,
+  placeFrames,
+  pointInRoom,
+  pointJacobian,
+} from "../../src/mechanics/pose/kinematics.ts";
 import { seededStream } from "../../src/quantity/random.ts";
 import { compose, rotate, rotationAbout, unit, type Vector } from "../../src/quantity/vectors.ts";
 import expected from "./expected.json" with { type: "json" };
@@ -90,16 +97,31 @@ describe("against MuJoCo on the same tree", () => {
         const force: Vector = [between(-300, 300), between(-300, 300), between(-300, 300)];
         library.mj_jac(model, data, jacobian, turning, [...at], 1 + tree.segments.indexOf(segment));
         const view: Float64Array = jacobian.GetView();
-        const rows = [0, 1, 2].map((axis) => inOurs(view.subarray(axis * unknowns, (axis + 1) * unknowns), configuration.rootRotation));
+        const rows = [0, 1, 2].map((axis) =>
+          inOurs(view.subarray(axis * unknowns, (axis + 1) * unknowns), configuration.rootRotation),
+        );
         const mine = pointJacobian(body, frames, segment, at);
         rows.forEach((row, axis) => {
           worst.jacobian = Math.max(worst.jacobian, apart(mine[axis] ?? [], row));
         });
         const moments = new Float64Array(unknowns);
-        for (let i = 0; i < unknowns; i++) for (let axis = 0; axis < 3; axis++) moments[i] = (moments[i] ?? 0) + (rows[axis]?.[i] ?? 0) * (force[axis] ?? 0);
+        for (let i = 0; i < unknowns; i++)
+          for (let axis = 0; axis < 3; axis++)
+            moments[i] = (moments[i] ?? 0) + (rows[axis]?.[i] ?? 0) * (force[axis] ?? 0);
         const whole = new Float64Array(6);
         const carried = new Float64Array(body.angles.length);
-        addForce(body, { frames, centre: configuration.rootPosition }, frames.axes, segment, at, force, whole, carried, 0, 1);
+        addForce(
+          body,
+          { frames, centre: configuration.rootPosition },
+          frames.axes,
+          segment,
+          at,
+          force,
+          whole,
+          carried,
+          0,
+          1,
+        );
         worst.contact = Math.max(worst.contact, apart([...whole, ...carried], moments));
         // The centre's Jacobian: gravity's moments are its vertical row times the weight.
         const vertical = centreJacobian(body, frames)[2].map((value) => value * weight);
@@ -110,7 +132,11 @@ describe("against MuJoCo on the same tree", () => {
       data.delete();
       model.delete();
     }
-    console.log(`MuJoCo: ${poses} poses; worst relative difference ${Object.entries(worst).map(([what, value]) => `${what} ${value.toExponential(1)}`).join(", ")}`);
+    console.log(
+      `MuJoCo: ${poses} poses; worst relative difference ${Object.entries(worst)
+        .map(([what, value]) => `${what} ${value.toExponential(1)}`)
+        .join(", ")}`,
+    );
     expect(poses).toBeGreaterThanOrEqual(1000);
     for (const value of Object.values(worst)) expect(value).toBeLessThan(expected.relativeAllowance);
   });

@@ -32,12 +32,20 @@ export function exportTree(body: Body): Exported {
   };
   const root = body.segments[0];
   const tree = root === undefined ? "" : write(root);
-  return { xml: `<mujoco><compiler angle="radian"/><option gravity="0 0 -9.81"/><worldbody>${tree}</worldbody></mujoco>`, angles, segments };
+  return {
+    xml: `<mujoco><compiler angle="radian"/><option gravity="0 0 -9.81"/><worldbody>${tree}</worldbody></mujoco>`,
+    angles,
+    segments,
+  };
 }
 
 /** Position, orientation as a quaternion (w first) and hinge angles as the library wants them. */
 export function positionsFor(exported: Exported, configuration: Configuration): number[] {
-  return [...configuration.rootPosition, ...quaternionOf(configuration.rootRotation), ...exported.angles.map((angle) => configuration.angles[angle] ?? 0)];
+  return [
+    ...configuration.rootPosition,
+    ...quaternionOf(configuration.rootRotation),
+    ...exported.angles.map((angle) => configuration.angles[angle] ?? 0),
+  ];
 }
 
 function quaternionOf(r: Configuration["rootRotation"]): [number, number, number, number] {

@@ -8,7 +8,12 @@ describe("a straight body on hands and toes", () => {
       const body = referenceBody(sex);
       const { frames, centre } = placed(body, 0, {});
       const sole = at(body, frames, "foot.weak")[2] - 0.039 * body.size.height;
-      return { what: sex, ours: (centre[2] - sole) / (at(body, frames, "upperArm.weak")[2] - sole), theirs, allowed: 0.01 };
+      return {
+        what: sex,
+        ours: (centre[2] - sole) / (at(body, frames, "upperArm.weak")[2] - sole),
+        theirs,
+        allowed: 0.01,
+      };
     });
     expect(printRows("plank", rows)).toEqual([]);
   });

@@ -12,7 +12,12 @@ describe("hands and knees", () => {
       const hip = at(body, frames, "thigh.weak")[0];
       const hands = at(body, frames, "upperArm.weak")[0];
       const upper = centreOf(body, frames, (id) => !/^(thigh|shank|foot|toes)/.test(id));
-      return { what: sex, ours: (upper.mass * (upper.centre[0] - hip)) / (hands - hip) / body.size.mass, theirs, allowed: 0.01 };
+      return {
+        what: sex,
+        ours: (upper.mass * (upper.centre[0] - hip)) / (hands - hip) / body.size.mass,
+        theirs,
+        allowed: 0.01,
+      };
     });
     expect(printRows("quadruped", rows)).toEqual([]);
   });
@@ -20,7 +25,9 @@ describe("hands and knees", () => {
   it("shares plausibly between hands and knees in the real pose", () => {
     for (const sex of SEXES) {
       const balance = holdPose(referenceBody(sex), HANDS_AND_KNEES, 30, evenStrengths(1));
-      const hands = balance.loads.filter((load) => load.patch.startsWith("hand")).reduce((sum, load) => sum + load.share, 0);
+      const hands = balance.loads
+        .filter((load) => load.patch.startsWith("hand"))
+        .reduce((sum, load) => sum + load.share, 0);
       console.log(`quadruped, real pose, ${sex}: both hands ${(hands * 100).toFixed(1)} % of weight`);
       expect(hands).toBeGreaterThan(expected.band[0] ?? 0);
       expect(hands).toBeLessThan(expected.band[1] ?? 1);

@@ -9,10 +9,18 @@ describe("segment masses against the printed table", () => {
       const body = referenceBody(sex);
       const total = body.size.mass;
       const share = (names: readonly string[], paired: boolean): number =>
-        body.segments.filter((each) => names.includes(each.id.split(".")[0] ?? "")).reduce((sum, each) => sum + each.mass, 0) / total / (paired ? 2 : 1);
+        body.segments
+          .filter((each) => names.includes(each.id.split(".")[0] ?? ""))
+          .reduce((sum, each) => sum + each.mass, 0) /
+        total /
+        (paired ? 2 : 1);
       for (const [name, theirs] of expected[sex] as [string, number][]) {
         const ours =
-          name === "upperTrunk" ? share(["thorax", "girdle"], false) : name === "foot" ? share(["foot", "toes"], true) : share([name], !["head", "abdomen", "pelvis"].includes(name));
+          name === "upperTrunk"
+            ? share(["thorax", "girdle"], false)
+            : name === "foot"
+              ? share(["foot", "toes"], true)
+              : share([name], !["head", "abdomen", "pelvis"].includes(name));
         rows.push({ what: `${sex} ${name}`, ours, theirs, allowed: 0.0001 });
       }
     }

@@ -5,7 +5,10 @@ import expected from "./expected.json" with { type: "json" };
 describe("the standing centre of mass", () => {
   it("stands where the published parts put it", () => {
     const rows: Compared[] = [];
-    for (const [kind, allowed] of [["derived", 0.005], ["textbook", 0.015]] as const) {
+    for (const [kind, allowed] of [
+      ["derived", 0.005],
+      ["textbook", 0.015],
+    ] as const) {
       for (const [sex, theirs] of expected[kind] as [Sex, number][]) {
         const body = referenceBody(sex);
         const { frames, centre } = placed(body, 0, {});

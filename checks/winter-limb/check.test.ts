@@ -20,9 +20,19 @@ function limb(parts: typeof expected.segments): { body: Body; frames: Frames } {
   const segments = parts.map((part, index) => {
     const from = place(part.from);
     const to = place(part.to);
-    return { ...template, index, mass: part.mass, centre: [(to[0] - from[0]) * part.centre, 0, (to[2] - from[2]) * part.centre] as const };
+    return {
+      ...template,
+      index,
+      mass: part.mass,
+      centre: [(to[0] - from[0]) * part.centre, 0, (to[2] - from[2]) * part.centre] as const,
+    };
   });
-  const frames = { configuration: { rootPosition: [0, 0, 0], rootRotation: IDENTITY, angles: [] }, positions: parts.map((part) => place(part.from)), rotations: parts.map(() => IDENTITY), axes: [] } as const;
+  const frames = {
+    configuration: { rootPosition: [0, 0, 0], rootRotation: IDENTITY, angles: [] },
+    positions: parts.map((part) => place(part.from)),
+    rotations: parts.map(() => IDENTITY),
+    axes: [],
+  } as const;
   return { body: { ...whole, segments }, frames };
 }
 
@@ -32,7 +42,10 @@ describe("the worked lower limb", () => {
     const compare = (what: string, parts: typeof expected.segments, theirs: readonly number[]): void => {
       const { body, frames } = limb(parts);
       const centre = centreOfMass(body, frames);
-      rows.push({ what: `${what} forward`, ours: centre[0], theirs: theirs[0] ?? 0, allowed: 0.001 }, { what: `${what} up`, ours: centre[2], theirs: theirs[1] ?? 0, allowed: 0.001 });
+      rows.push(
+        { what: `${what} forward`, ours: centre[0], theirs: theirs[0] ?? 0, allowed: 0.001 },
+        { what: `${what} up`, ours: centre[2], theirs: theirs[1] ?? 0, allowed: 0.001 },
+      );
     };
     for (const part of expected.segments) compare(part.name, [part], part.expect);
     compare("limb", expected.segments, expected.limb);

@@ -3,7 +3,13 @@ import type { Body } from "./body.ts";
 import type { LimbAngle, MidAngle } from "./names.ts";
 import { LIMB_DIRECTIONS, MID_DIRECTIONS } from "./strength-directions.data.ts";
 import type { LimbStrengthKey, StrengthId, Strengths } from "./strength-keys.ts";
-import { FOREARM, NECK_MEN, NECK_WOMEN_OVER_MEN, WRIST_SIDE_MEN, WRIST_SIDE_WOMEN_OVER_MEN } from "./strength-norms.data.ts";
+import {
+  FOREARM,
+  NECK_MEN,
+  NECK_WOMEN_OVER_MEN,
+  WRIST_SIDE_MEN,
+  WRIST_SIDE_WOMEN_OVER_MEN,
+} from "./strength-norms.data.ts";
 import { angleShare, peakNorm, trunkExtensionGain, trunkNorm } from "./strength-norms.ts";
 
 /** One way a joint can be turned by muscle. */
@@ -56,7 +62,12 @@ export function normalCapacities(body: Body, age: number, angles: readonly numbe
   const moments = new Float64Array(known.length);
   const bend = (angles[body.angleIndex.lumbarFlexion] ?? 0) + (angles[body.angleIndex.thoraxFlexion] ?? 0);
   known.forEach(({ peak, curve, angle, strength }, k) => {
-    const share = curve !== null ? angleShare(body.size, age, curve, angles[angle] ?? 0) : strength === "trunk.extension" ? trunkExtensionGain(bend) : 1;
+    const share =
+      curve !== null
+        ? angleShare(body.size, age, curve, angles[angle] ?? 0)
+        : strength === "trunk.extension"
+          ? trunkExtensionGain(bend)
+          : 1;
     moments[k] = peak * share;
   });
   return {
@@ -84,16 +95,33 @@ function templatesOf(body: Body, age: number): Template[] {
       if (side === undefined) {
         const { words, trunk, neck } = MID_DIRECTIONS[name as MidAngle][k];
         const men = NECK_MEN[neck ?? "flexion"];
-        const peak = trunk !== undefined ? trunkNorm(size, age, trunk) : size.sex === "male" ? men : men * NECK_WOMEN_OVER_MEN;
+        const peak =
+          trunk !== undefined ? trunkNorm(size, age, trunk) : size.sex === "male" ? men : men * NECK_WOMEN_OVER_MEN;
         const strength = trunk === undefined ? null : (`trunk.${trunk}` as const);
-        found.push({ angle, sign, words, strength, peak, curve: null, wide: trunk === undefined || trunk === "lateralFlexion" });
+        found.push({
+          angle,
+          sign,
+          words,
+          strength,
+          peak,
+          curve: null,
+          wide: trunk === undefined || trunk === "lateralFlexion",
+        });
         continue;
       }
       const { words, key, share, own } = LIMB_DIRECTIONS[name as LimbAngle][k];
       let peak = peakNorm(size, age, key) * (share ?? 1);
       if (own === "pronation" || own === "supination") peak = FOREARM[size.sex][own];
       else if (own !== undefined) peak = WRIST_SIDE_MEN[own] * (size.sex === "male" ? 1 : WRIST_SIDE_WOMEN_OVER_MEN);
-      found.push({ angle, sign, words, strength: `${key}.${side}`, peak, curve: own === undefined && share === undefined ? key : null, wide: share !== undefined });
+      found.push({
+        angle,
+        sign,
+        words,
+        strength: `${key}.${side}`,
+        peak,
+        curve: own === undefined && share === undefined ? key : null,
+        wide: share !== undefined,
+      });
     }
   });
   return found;
@@ -107,7 +135,11 @@ export function scaleCapacities(normal: NormalCapacities, strengths: Strengths):
     const moment = Math.max(LEAST_MOMENT, (normal.moments[k] ?? 0) * (strength === null ? 1 : strengths[strength]));
     (sign === 1 ? up : down)[angle] = moment;
   });
-  return { up, down, grip: { weak: normal.grip * strengths["grip.weak"], strong: normal.grip * strengths["grip.strong"] } };
+  return {
+    up,
+    down,
+    grip: { weak: normal.grip * strengths["grip.weak"], strong: normal.grip * strengths["grip.strong"] },
+  };
 }
 
 /** Both in one: what each joint direction can give. @param age [years] */

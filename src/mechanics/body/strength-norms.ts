@@ -47,15 +47,23 @@ function along(points: readonly (readonly [number, number])[], x: number): numbe
 /** Coefficients of a leg curve at an age: peak share, sharpness, best angle. */
 function legCurve(size: BodySize, age: number, key: LegKey): readonly [number, number, number] {
   const rows = LEG_CURVES[size.sex][key];
-  const at = (k: 0 | 1 | 2): number => along(rows.map((row, i) => [LEG_CURVE_AGES[i] ?? 0, row[k]] as const), age);
+  const at = (k: 0 | 1 | 2): number =>
+    along(
+      rows.map((row, i) => [LEG_CURVE_AGES[i] ?? 0, row[k]] as const),
+      age,
+    );
   // The six oldest people were not stronger than the group before them for having grown older.
   const peak = age > LEG_CURVE_AGES[1] ? Math.min(at(0), rows[1][0]) : at(0);
   return [peak * lateShare(age, LEG_CURVE_AGES[2]), at(1), at(2)];
 }
 
-const curves = new WeakMap<BodySize, Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>>();
+const curves = new WeakMap<
+  BodySize,
+  Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>
+>();
 function curveOf(size: BodySize, age: number, key: LegKey): readonly [number, number, number] {
-  const known = curves.get(size) ?? new Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>();
+  const known =
+    curves.get(size) ?? new Map<LegKey, { readonly age: number; readonly curve: readonly [number, number, number] }>();
   curves.set(size, known);
   const kept = known.get(key);
   if (kept?.age === age) return kept.curve;
@@ -64,7 +72,8 @@ function curveOf(size: BodySize, age: number, key: LegKey): readonly [number, nu
   return curve;
 }
 
-const lateShare = (age: number, from: number): number => Math.max(0.3, (1 - LATE_LOSS_PER_DECADE) ** (Math.max(0, age - from) / 10));
+const lateShare = (age: number, from: number): number =>
+  Math.max(0.3, (1 - LATE_LOSS_PER_DECADE) ** (Math.max(0, age - from) / 10));
 
 /**
  * Greatest moment of a limb's muscle group at its best angle in a healthy person of this sex, age and size.
@@ -94,7 +103,13 @@ export function trunkNorm(size: BodySize, age: number, key: TrunkStrengthKey): n
   const men = (2 * young) / (1 + TRUNK_WOMEN_OVER_MEN);
   const sex = size.sex === "male" ? men : men * TRUNK_WOMEN_OVER_MEN;
   const { from, shareAt85 } = TRUNK_AGE[size.sex];
-  const share = along([[from, 1], [85, shareAt85]], age);
+  const share = along(
+    [
+      [from, 1],
+      [85, shareAt85],
+    ],
+    age,
+  );
   return (sex * share * size.mass * size.height) / TRUNK_BUILD;
 }
 
@@ -109,7 +124,8 @@ export function trunkExtensionGain(bend: number): number {
  * @param angle of the joint in the tree's sense (flexion, dorsiflexion positive) [rad]
  */
 export function angleShare(size: BodySize, age: number, key: LimbStrengthKey, angle: number): number {
-  if (key === "shoulderFlexion") return Math.max(LEAST_ANGLE_SHARE, Math.min(1, 1 - SHOULDER_FLEXION_LOSS_PER_RADIAN * Math.max(0, angle)));
+  if (key === "shoulderFlexion")
+    return Math.max(LEAST_ANGLE_SHARE, Math.min(1, 1 - SHOULDER_FLEXION_LOSS_PER_RADIAN * Math.max(0, angle)));
   if (!isLegKey(key)) return 1;
   const [, sharpness, best] = curveOf(size, age, key);
   return Math.max(LEAST_ANGLE_SHARE, Math.cos(Math.min(Math.abs(sharpness * (angle - best)), Math.PI / 2)));

@@ -42,7 +42,8 @@ describe("normal strength", () => {
           expect(share).toBeLessThanOrEqual(1);
         }
       }
-      for (const key of ["flexion", "extension", "lateralFlexion", "rotation"] as const) expect(trunkNorm(size, 80, key)).toBeLessThan(trunkNorm(size, 50, key));
+      for (const key of ["flexion", "extension", "lateralFlexion", "rotation"] as const)
+        expect(trunkNorm(size, 80, key)).toBeLessThan(trunkNorm(size, 50, key));
     }
   });
 

@@ -51,7 +51,10 @@ export function limbMass(body: Body, segment: number): number {
   if (side === undefined) return body.segments[segment]?.mass ?? 0;
   const leg = name === "thigh" || name === "shank" || name === "foot" || name === "toes";
   const parts = leg ? ["thigh", "shank", "foot", "toes"] : ["upperArm", "forearm", "hand"];
-  return body.segments.reduce((sum, each) => (each.side === side && parts.some((part) => each.id === `${part}.${side}`) ? sum + each.mass : sum), 0);
+  return body.segments.reduce(
+    (sum, each) => (each.side === side && parts.some((part) => each.id === `${part}.${side}`) ? sum + each.mass : sum),
+    0,
+  );
 }
 
 /**
@@ -72,12 +75,21 @@ export function contactColumns(body: Body, pose: ClosedPose, options: ContactOpt
     const base = { contact: index, segment: contact.segment, other: contact.other } as const;
     const touching = contact.points.filter((point) => point.gap < TOUCHING);
     for (const point of touching) {
-      const set = functionalFeet && contact.patch.startsWith("foot.") && contact.points.indexOf(point) === 0 ? functionalHeel(pose, contact, point.at) : point.at;
+      const set =
+        functionalFeet && contact.patch.startsWith("foot.") && contact.points.indexOf(point) === 0
+          ? functionalHeel(pose, contact, point.at)
+          : point.at;
       const at = off === undefined ? set : add(set, off(contact));
       if (carriesOwnAtMost(contact)) {
         const limb = limbKey(body, contact.segment);
         const part = contact.specification.effort === "light" ? LIGHT_SHARE : 1;
-        columns.push({ ...base, at, force: contact.normal, load: 1, most: (part * limbMass(body, contact.segment) * 9.81) / (restPoints.get(limb) ?? 1) });
+        columns.push({
+          ...base,
+          at,
+          force: contact.normal,
+          load: 1,
+          most: (part * limbMass(body, contact.segment) * 9.81) / (restPoints.get(limb) ?? 1),
+        });
         continue;
       }
       const side = body.segments[contact.segment]?.side ?? null;
@@ -85,7 +97,8 @@ export function contactColumns(body: Body, pose: ClosedPose, options: ContactOpt
         const most = { grip: side } as const;
         columns.push({ ...base, at, force: contact.normal, load: 1, most: Number.MAX_VALUE });
         columns.push({ ...base, at, force: scale(contact.normal, -1), load: -1, most });
-        for (const along of [forward, scale(forward, -1), sideways, scale(sideways, -1)]) columns.push({ ...base, at, force: along, load: 0, most });
+        for (const along of [forward, scale(forward, -1), sideways, scale(sideways, -1)])
+          columns.push({ ...base, at, force: along, load: 0, most });
         continue;
       }
       const mu = friction(contact);
@@ -112,7 +125,8 @@ function functionalHeel(pose: ClosedPose, contact: ClosedContact, at: Vector): V
 
 /** What a limb that has been made light still lays down, as a share of its weight: judgement. */
 const LIGHT_SHARE = 0.25;
-const carriesOwnAtMost = (contact: ClosedContact): boolean => contact.specification.effort === "rest" || contact.specification.effort === "light";
+const carriesOwnAtMost = (contact: ClosedContact): boolean =>
+  contact.specification.effort === "rest" || contact.specification.effort === "light";
 
 /** Points of skin further than this [m] from the surface carry nothing. */
 const TOUCHING = 0.012;

@@ -7,6 +7,7 @@ export function frictionOf(contact: ClosedContact): number {
   if (typeof on === "object") return FRICTION_LOW.skinOnCotton;
   const name = contact.patch.split(".")[0];
   if (name === "hand" || name === "fist" || name === "grip") return FRICTION_LOW.hand;
-  if (name === "foot" || name === "forefoot" || name === "heel" || name === "toes") return on === "floor" || on === "step" ? FRICTION_LOW.shoe : FRICTION_LOW.sock;
+  if (name === "foot" || name === "forefoot" || name === "heel" || name === "toes")
+    return on === "floor" || on === "step" ? FRICTION_LOW.shoe : FRICTION_LOW.sock;
   return FRICTION_LOW.clothes;
 }

@@ -19,7 +19,11 @@ export interface BestPossible extends Balance {
  * What perfect use of everything would allow: the least possible largest effort, with proof. It explains a verdict and
  * flatters; the habitual sharing decides. Loads are one of many that reach it.
  */
-export function solveBestPossible(statics: Statics, capacities: Capacities, solver: LinearSolver): BestPossible | NoBalance {
+export function solveBestPossible(
+  statics: Statics,
+  capacities: Capacities,
+  solver: LinearSolver,
+): BestPossible | NoBalance {
   const { builder, allowed, effortRow } = effortProgram(statics, capacities, null);
   let answer = solver.solve(builder.build());
   if (answer.status !== "best" && statics.sharing !== null) {
@@ -33,7 +37,9 @@ export function solveBestPossible(statics: Statics, capacities: Capacities, solv
   const { duals } = answer;
   const shared = statics.sharing === null || duals.length === 0 ? 0 : builder.rowLower.length - duals.length;
   const limiting = statics.joints
-    .filter((joint, k) => joint.angles.some((_, a) => Math.abs(duals[(effortRow[k] ?? 0) - shared + (joint.ball ? 0 : a)] ?? 0) > 1e-6))
+    .filter((joint, k) =>
+      joint.angles.some((_, a) => Math.abs(duals[(effortRow[k] ?? 0) - shared + (joint.ball ? 0 : a)] ?? 0) > 1e-6),
+    )
     .map((joint) => ({ joint: joint.name, side: statics.body.segments[joint.segment]?.side ?? null }));
   const described = describeBalance(statics, {
     x,

@@ -133,7 +133,12 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
     for (let i = 0; i < angles; i++) weights[i] = Math.sqrt((weights[i] ?? 0) * (target[i] ?? 0));
     const change = Math.abs(most - before) / Math.max(most, 0.2);
     before = most;
-    if (round >= leastRounds && change < (options.start === undefined ? 2e-3 : 8e-3) && residual < 1e-4 * statics.weight) settled = true;
+    if (
+      round >= leastRounds &&
+      change < (options.start === undefined ? 2e-3 : 8e-3) &&
+      residual < 1e-4 * statics.weight
+    )
+      settled = true;
   }
   return {
     x: Float64Array.from(box.x),
@@ -148,7 +153,13 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   };
 }
 
-function buildMatrix(statics: Statics, weights: Float64Array, work: Work, share: Float64Array | null, shareWeight: number): void {
+function buildMatrix(
+  statics: Statics,
+  weights: Float64Array,
+  work: Work,
+  share: Float64Array | null,
+  shareWeight: number,
+): void {
   const { unknowns: n, angles, muscle, columns, stops } = statics;
   const { matrix, reach } = work;
   matrix.set(work.balance);
@@ -184,7 +195,14 @@ function addOuter(rows: Float64Array, from: number, n: number, weight: number, m
   }
 }
 
-function buildSide(statics: Statics, weights: Float64Array, reach: readonly Int32Array[], h: Float64Array, multipliers: Float64Array, share: Float64Array | null): void {
+function buildSide(
+  statics: Statics,
+  weights: Float64Array,
+  reach: readonly Int32Array[],
+  h: Float64Array,
+  multipliers: Float64Array,
+  share: Float64Array | null,
+): void {
   const { unknowns: n, angles, muscle, muscleOwn, whole, wholeSide } = statics;
   h.fill(0);
   for (let i = 0; i < angles; i++) {
@@ -205,7 +223,14 @@ function buildSide(statics: Statics, weights: Float64Array, reach: readonly Int3
   for (let j = 0; j < n; j++) h[j] = (h[j] ?? 0) + by * (share[j] ?? 0);
 }
 
-function updateMultipliers(n: number, whole: Float64Array, side: Float64Array, x: Float64Array, multipliers: Float64Array, share: Float64Array | null): number {
+function updateMultipliers(
+  n: number,
+  whole: Float64Array,
+  side: Float64Array,
+  x: Float64Array,
+  multipliers: Float64Array,
+  share: Float64Array | null,
+): number {
   let worst = 0;
   for (let r = 0; r < 6; r++) {
     let error = side[r] ?? 0;
@@ -223,7 +248,14 @@ function updateMultipliers(n: number, whole: Float64Array, side: Float64Array, x
 }
 
 /** Weights that make the squares' slope that of the wished power; returns the largest effort. */
-function targetWeights(statics: Statics, allowed: Allowed, moments: Float64Array, ratio: Float64Array, target: Float64Array, power: number): number {
+function targetWeights(
+  statics: Statics,
+  allowed: Allowed,
+  moments: Float64Array,
+  ratio: Float64Array,
+  target: Float64Array,
+  power: number,
+): number {
   const { joints } = statics;
   let most = 1e-9;
   let series = 0;

@@ -44,11 +44,13 @@ export function allowedMoments(statics: Statics, capacities: Capacities): Allowe
   return { up, down, counted };
 }
 
-const partOf = (body: Body, angle: number): string => body.segments[body.segmentOfAngle[angle] ?? 0]?.id.split(".")[0] ?? "";
+const partOf = (body: Body, angle: number): string =>
+  body.segments[body.segmentOfAngle[angle] ?? 0]?.id.split(".")[0] ?? "";
 
 /** The turn of a straight knee; its bend stands just before it in the order of the angles. */
 const isHeldKnee = (statics: Statics, turn: number): boolean =>
-  statics.body.angles[turn]?.startsWith("kneeExternalRotation") === true && (statics.pose.configuration.angles[turn - 1] ?? 0) < STRAIGHT_KNEE;
+  statics.body.angles[turn]?.startsWith("kneeExternalRotation") === true &&
+  (statics.pose.configuration.angles[turn - 1] ?? 0) < STRAIGHT_KNEE;
 
 /** Moment below which strength no longer matters at an angle [N.m]; null where it never does. */
 export function leastMoment(statics: Statics, angle: number): number | null {

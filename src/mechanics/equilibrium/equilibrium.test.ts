@@ -27,7 +27,11 @@ const SIZE = { sex: "female", height: 1.62, mass: 68 } as const;
 const AGE = 67;
 const random = seededStream(3);
 const WEAK = strengthsFrom((id) => (id.endsWith(".weak") ? 0.3 : id.startsWith("trunk") ? 0.6 : 0.9));
-const STRENGTHS: readonly Strengths[] = [evenStrengths(1), WEAK, ...Array.from({ length: 6 }, () => strengthsFrom(() => 0.05 + 1.1 * random()))];
+const STRENGTHS: readonly Strengths[] = [
+  evenStrengths(1),
+  WEAK,
+  ...Array.from({ length: 6 }, () => strengthsFrom(() => 0.05 + 1.1 * random())),
+];
 
 function set(name: string, weakAt: 1 | -1 = 1): Statics {
   const body = buildBody(SIZE, weakAt);
@@ -35,7 +39,8 @@ function set(name: string, weakAt: 1 | -1 = 1): Statics {
   if (!pose.closed) throw new Error(pose.because);
   return prepareStatics(body, takeSharing(body, pose));
 }
-const capacityOf = (statics: Statics, strengths: Strengths) => capacitiesOf(statics.body, AGE, statics.pose.configuration.angles, strengths);
+const capacityOf = (statics: Statics, strengths: Strengths) =>
+  capacitiesOf(statics.body, AGE, statics.pose.configuration.angles, strengths);
 function hold(statics: Statics, strengths: Strengths): Balance {
   const balance = solveHabitual(statics, capacityOf(statics, strengths));
   if (!balance.balanced) throw new Error(balance.because);
@@ -76,7 +81,8 @@ describe("a pose in balance", () => {
         worst = Math.max(worst, balance.residual);
         const up = balance.loads.reduce((sum, load) => sum + load.force[2], 0);
         expect(Math.abs(up - statics.weight)).toBeLessThan(0.01);
-        for (const each of balance.efforts) expect(Number.isFinite(each.effort) && Number.isFinite(each.moment)).toBe(true);
+        for (const each of balance.efforts)
+          expect(Number.isFinite(each.effort) && Number.isFinite(each.moment)).toBe(true);
         solved++;
       }
     }
@@ -146,7 +152,9 @@ describe("a pose in balance", () => {
         ratio = Math.max(ratio, habitual.sharing.most / best.effort);
       }
     }
-    console.log(`best possible: ${solver.record.solved} programs; worst primal ${solver.record.worst.primal.toExponential(1)}, dual ${solver.record.worst.dual.toExponential(1)}, gap ${solver.record.worst.gap.toExponential(1)}; habitual at most ${ratio.toFixed(2)} times`);
+    console.log(
+      `best possible: ${solver.record.solved} programs; worst primal ${solver.record.worst.primal.toExponential(1)}, dual ${solver.record.worst.dual.toExponential(1)}, gap ${solver.record.worst.gap.toExponential(1)}; habitual at most ${ratio.toFixed(2)} times`,
+    );
     expect(solver.record.worst.primal).toBeLessThan(1e-5);
     expect(solver.record.worst.dual).toBeLessThan(1e-6);
     expect(solver.record.worst.gap).toBeLessThan(1e-6);
@@ -165,7 +173,12 @@ describe("a pose in balance", () => {
   });
 
   it("lets a resting limb carry no more than it weighs", () => {
-    const rest = (patch: string): PoseSpecification => ({ ...poses.BRIDGE_STRONG_FOOT_UP, contacts: poses.BRIDGE_STRONG_FOOT_UP.contacts.map((contact) => (contact.patch === patch ? { ...contact, effort: "rest" } : contact)) });
+    const rest = (patch: string): PoseSpecification => ({
+      ...poses.BRIDGE_STRONG_FOOT_UP,
+      contacts: poses.BRIDGE_STRONG_FOOT_UP.contacts.map((contact) =>
+        contact.patch === patch ? { ...contact, effort: "rest" } : contact,
+      ),
+    });
     const body = buildBody(SIZE, 1);
     const pose = closePose(body, rest("forearm.strong"));
     if (!pose.closed) throw new Error(pose.because);
@@ -175,9 +188,12 @@ describe("a pose in balance", () => {
   });
 
   it("loads the weak hip in the order the trade knows: spared with its own foot up, most with the strong foot up", () => {
-    const hip = (name: string): number => hold(set(name), WEAK).efforts.find((each) => each.angle === "hipFlexion.weak")?.moment ?? 0;
+    const hip = (name: string): number =>
+      hold(set(name), WEAK).efforts.find((each) => each.angle === "hipFlexion.weak")?.moment ?? 0;
     const extension = ["weakFootUp", "bridge", "strongFootUp"].map((name) => -hip(name));
-    console.log(`weak hip extension: own foot up ${extension[0]?.toFixed(1)}, both ${extension[1]?.toFixed(1)}, strong foot up ${extension[2]?.toFixed(1)} N.m`);
+    console.log(
+      `weak hip extension: own foot up ${extension[0]?.toFixed(1)}, both ${extension[1]?.toFixed(1)}, strong foot up ${extension[2]?.toFixed(1)} N.m`,
+    );
     expect(extension[0]).toBeLessThan(extension[1] ?? 0);
     expect(extension[1]).toBeLessThan(extension[2] ?? 0);
   });
@@ -187,7 +203,10 @@ describe("a pose in balance", () => {
     const oneArmed: PoseSpecification = { ...poses.STANDING, pelvis: { pitchDeg: 40 }, bothDeg: { hipFlexion: 0 } };
     const pose = closePose(body, oneArmed);
     if (!pose.closed) throw new Error(pose.because);
-    const answer = solveHabitual(prepareStatics(body, pose), capacitiesOf(body, AGE, pose.configuration.angles, evenStrengths(1)));
+    const answer = solveHabitual(
+      prepareStatics(body, pose),
+      capacitiesOf(body, AGE, pose.configuration.angles, evenStrengths(1)),
+    );
     expect(answer.balanced).toBe(false);
     if (!answer.balanced) expect(answer.endedBy).toBe("contact");
   });
@@ -199,8 +218,13 @@ describe("a contact set down a centimetre off", () => {
     const pose = closePose(body, poses.HANDS_AND_KNEES);
     if (!pose.closed) throw new Error(pose.because);
     const as = hold(prepareStatics(body, pose), WEAK);
-    const off = hold(prepareStatics(body, pose, { off: (contact) => (contact.patch === "hand.weak" ? [0.01, 0, 0] : [0, 0, 0]) }), WEAK);
-    console.log(`weak hand a centimetre forward: largest effort ${(100 * as.sharing.most).toFixed(1)} to ${(100 * off.sharing.most).toFixed(1)} %`);
+    const off = hold(
+      prepareStatics(body, pose, { off: (contact) => (contact.patch === "hand.weak" ? [0.01, 0, 0] : [0, 0, 0]) }),
+      WEAK,
+    );
+    console.log(
+      `weak hand a centimetre forward: largest effort ${(100 * as.sharing.most).toFixed(1)} to ${(100 * off.sharing.most).toFixed(1)} %`,
+    );
     expect(off.residual).toBeLessThan(0.01);
     expect(off.sharing.most).not.toBe(as.sharing.most);
     expect(Math.abs(off.sharing.most - as.sharing.most)).toBeLessThan(0.5 * as.sharing.most);

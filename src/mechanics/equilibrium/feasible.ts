@@ -15,7 +15,12 @@ export function leastImbalance(statics: Statics, capacities: Capacities): number
   const work = boxWork(n);
   for (let j = 0; j < n; j++) {
     const column = columns[j];
-    upper[j] = column === undefined ? 0 : typeof column.most === "number" ? column.most : gripPull(capacities.grip[column.most.grip]);
+    upper[j] =
+      column === undefined
+        ? 0
+        : typeof column.most === "number"
+          ? column.most
+          : gripPull(capacities.grip[column.most.grip]);
     for (let r = 0; r < 6; r++) h[j] = (h[j] ?? 0) + (whole[r * n + j] ?? 0) * (wholeSide[r] ?? 0);
     for (let k = 0; k < n; k++) {
       let sum = j === k ? 1e-8 : 0;
@@ -41,6 +46,9 @@ export function whyNoBalance(statics: Statics, capacities: Capacities, residual:
     balanced: false,
     endedBy,
     residual,
-    because: endedBy === "friction" ? "the contacts would have to slide: too little friction for this pose" : "the weight lies outside what bears: this pose cannot be held without help or a shift",
+    because:
+      endedBy === "friction"
+        ? "the contacts would have to slide: too little friction for this pose"
+        : "the weight lies outside what bears: this pose cannot be held without help or a shift",
   };
 }

@@ -37,6 +37,8 @@ export interface JointEffort {
 export interface ContactLoad {
   readonly patch: PatchId;
   readonly side: Side | null;
+  /** On another part of the same body: it adds nothing to what the ground carries. */
+  readonly internal: boolean;
   /** Force along the surface's normal [N]; negative where a gripping hand pulls. */
   readonly newtons: number;
   /** As a share of body weight. */
@@ -108,7 +110,9 @@ function describeEfforts(statics: Statics, sharing: Sharing): JointEffort[] {
   const { body, joints, angles, columns, stops, unknowns, own, carried } = statics;
   const { x, moments, ratios, allowed } = sharing;
   const efforts: JointEffort[] = [];
-  const whole = joints.map((joint) => joint.angles.reduce((sum, i) => (joint.ball ? sum + (ratios[i] ?? 0) : Math.max(sum, ratios[i] ?? 0)), 0));
+  const whole = joints.map((joint) =>
+    joint.angles.reduce((sum, i) => (joint.ball ? sum + (ratios[i] ?? 0) : Math.max(sum, ratios[i] ?? 0)), 0),
+  );
   const series = new Map<number, number>();
   joints.forEach((joint, k) => {
     if (joint.series !== null) series.set(joint.series, Math.max(series.get(joint.series) ?? 0, whole[k] ?? 0));
@@ -179,6 +183,7 @@ function describeLoads(statics: Statics, x: Float64Array): ContactLoad[] {
     return {
       patch: contact.patch,
       side: body.segments[contact.segment]?.side ?? sideOfPatch(contact.patch),
+      internal: contact.other !== null,
       newtons,
       share: newtons / weight,
       force,
@@ -187,7 +192,8 @@ function describeLoads(statics: Statics, x: Float64Array): ContactLoad[] {
   });
 }
 
-const sideOfPatch = (patch: PatchId): Side | null => (patch.endsWith(".weak") ? "weak" : patch.endsWith(".strong") ? "strong" : null);
+const sideOfPatch = (patch: PatchId): Side | null =>
+  patch.endsWith(".weak") ? "weak" : patch.endsWith(".strong") ? "strong" : null;
 
 function weakShareOf(statics: Statics, x: Float64Array): number {
   const { columns, sharing, pose } = statics;

@@ -30,7 +30,12 @@ export interface EffortProgram {
  * Writes balance and efforts as a linear program: every joint's effort (three axes as one) stays under one unknown, which
  * is to be least, or under a given figure with the extra pushes to be least.
  */
-export function effortProgram(statics: Statics, capacities: Capacities, bound: number | null, extra: ExtraColumns | null = null): EffortProgram {
+export function effortProgram(
+  statics: Statics,
+  capacities: Capacities,
+  bound: number | null,
+  extra: ExtraColumns | null = null,
+): EffortProgram {
   const { unknowns: n, angles, columns, stops, joints, whole, wholeSide, muscle, muscleOwn, sharing } = statics;
   const allowed = allowedMoments(statics, capacities);
   const effortRow: number[] = [];
@@ -63,16 +68,43 @@ export function effortProgram(statics: Statics, capacities: Capacities, bound: n
   }
   for (let j = 0; j < n; j++) {
     const column = columns[j];
-    const most = column === undefined ? (stops[j - columns.length]?.most ?? 0) : typeof column.most === "number" ? column.most : gripPull(capacities.grip[column.most.grip]);
+    const most =
+      column === undefined
+        ? (stops[j - columns.length]?.most ?? 0)
+        : typeof column.most === "number"
+          ? column.most
+          : gripPull(capacities.grip[column.most.grip]);
     builder.add(0, 0, most > 1e9 ? Number.POSITIVE_INFINITY : most, entriesOf(j));
   }
   for (let i = 0; i < angles; i++) {
     const counts = allowed.counted[i] === 1;
     // What does not count may hang and be held, but does not carry.
-    const most = counts ? Number.POSITIVE_INFINITY : Math.max(allowed.up[i] ?? 0, 1 + 1.5 * Math.abs(muscleOwn[i] ?? 0));
+    const most = counts
+      ? Number.POSITIVE_INFINITY
+      : Math.max(allowed.up[i] ?? 0, 1 + 1.5 * Math.abs(muscleOwn[i] ?? 0));
     const row = angleJoint[i] ?? 0;
-    builder.add(0, 0, most, counts ? [[firstAngle + i, 1], [row, 1 / (allowed.up[i] ?? 1)]] : [[firstAngle + i, 1]]);
-    builder.add(0, 0, most, counts ? [[firstAngle + i, -1], [row, 1 / (allowed.down[i] ?? 1)]] : [[firstAngle + i, -1]]);
+    builder.add(
+      0,
+      0,
+      most,
+      counts
+        ? [
+            [firstAngle + i, 1],
+            [row, 1 / (allowed.up[i] ?? 1)],
+          ]
+        : [[firstAngle + i, 1]],
+    );
+    builder.add(
+      0,
+      0,
+      most,
+      counts
+        ? [
+            [firstAngle + i, -1],
+            [row, 1 / (allowed.down[i] ?? 1)],
+          ]
+        : [[firstAngle + i, -1]],
+    );
   }
   let effort: number | null = null;
   if (bound === null) {

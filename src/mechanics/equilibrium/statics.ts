@@ -140,14 +140,22 @@ const ANKLE_TO_KNEE = 0.15;
 export function shareTwoJointMuscles(body: Body, rows: Float64Array, width: number): void {
   for (const side of SIDES) {
     const knee = body.angleIndex[`kneeFlexion.${side}`];
-    for (const [angle, share] of [[body.angleIndex[`hipFlexion.${side}`], HIP_TO_KNEE], [body.angleIndex[`ankleDorsiflexion.${side}`], ANKLE_TO_KNEE]] as const) {
-      for (let j = 0; j < width; j++) rows[knee * width + j] = (rows[knee * width + j] ?? 0) + share * (rows[angle * width + j] ?? 0);
+    for (const [angle, share] of [
+      [body.angleIndex[`hipFlexion.${side}`], HIP_TO_KNEE],
+      [body.angleIndex[`ankleDorsiflexion.${side}`], ANKLE_TO_KNEE],
+    ] as const) {
+      for (let j = 0; j < width; j++)
+        rows[knee * width + j] = (rows[knee * width + j] ?? 0) + share * (rows[angle * width + j] ?? 0);
     }
   }
 }
 
 /** Moment that holding every part up against gravity asks about each angle's axis [N.m], and the body's weight [N]. */
-export function gravityMoments(body: Body, pose: Pick<ClosedPose, "frames">, axes: readonly Vector[]): { own: Float64Array; weight: number } {
+export function gravityMoments(
+  body: Body,
+  pose: Pick<ClosedPose, "frames">,
+  axes: readonly Vector[],
+): { own: Float64Array; weight: number } {
   const n = body.segments.length;
   const mass = new Float64Array(n);
   const x = new Float64Array(n);

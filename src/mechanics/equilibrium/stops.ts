@@ -23,7 +23,8 @@ export function stopsIn(body: Body, angles: readonly number[], limits: Limits): 
     for (const row of rows ?? []) {
       const at = angles[angle] ?? 0;
       const short = row.end === "least" ? at - (limits.least[angle] ?? 0) : (limits.most[angle] ?? 0) - at;
-      if (short <= radiansOf(row.withinDeg)) stops.push({ angle, sign: row.end === "least" ? 1 : -1, most: row.most, words: row.words });
+      if (short <= radiansOf(row.withinDeg))
+        stops.push({ angle, sign: row.end === "least" ? 1 : -1, most: row.most, words: row.words });
     }
   });
   return stops;

@@ -9,14 +9,20 @@ import { prepareStatics } from "./statics.ts";
 import { type EffortEstimate, estimateEfforts, storeEfforts, strengthVector } from "./stored-efforts.ts";
 
 const random = seededStream(77);
-const draw = (): Strengths => strengthsFrom((id) => (id.endsWith(".weak") ? 0.15 + 0.6 * random() : 0.5 + 0.6 * random()));
+const draw = (): Strengths =>
+  strengthsFrom((id) => (id.endsWith(".weak") ? 0.15 + 0.6 * random() : 0.5 + 0.6 * random()));
 
 describe("efforts answered from kept solutions", () => {
   it("lie between their bounds and near the solved ones, on 1,000 random strengths", { timeout: 30_000 }, () => {
     const errors: number[] = [];
     let outside = 0;
     let solves = 0;
-    for (const specification of [poses.BRIDGE, poses.BRIDGE_STRONG_FOOT_UP, poses.HANDS_AND_KNEES, poses.TALL_KNEELING]) {
+    for (const specification of [
+      poses.BRIDGE,
+      poses.BRIDGE_STRONG_FOOT_UP,
+      poses.HANDS_AND_KNEES,
+      poses.TALL_KNEELING,
+    ]) {
       const body = buildBody({ sex: "female", height: 1.62, mass: 68 }, 1);
       const pose = closePose(body, specification);
       if (!pose.closed) throw new Error(pose.because);
@@ -40,7 +46,9 @@ describe("efforts answered from kept solutions", () => {
     }
     errors.sort((a, b) => a - b);
     const at = (share: number): number => errors[Math.floor(share * (errors.length - 1))] ?? 0;
-    console.log(`stored efforts: ${solves} strengths, error of E: median ${(100 * at(0.5)).toFixed(1)} %, 95th ${(100 * at(0.95)).toFixed(1)} %; ${outside} outside the bounds by over 3 %`);
+    console.log(
+      `stored efforts: ${solves} strengths, error of E: median ${(100 * at(0.5)).toFixed(1)} %, 95th ${(100 * at(0.95)).toFixed(1)} %; ${outside} outside the bounds by over 3 %`,
+    );
     expect(at(0.5)).toBeLessThan(0.05);
     expect(at(0.95)).toBeLessThan(0.2);
     expect(outside / solves).toBeLessThan(0.02);
@@ -67,7 +75,9 @@ describe("efforts answered from kept solutions", () => {
     const up = at(strengthsFrom((each) => strengths[each] * (each === id ? Math.exp(step) : 1)));
     const down = at(strengthsFrom((each) => strengths[each] * (each === id ? Math.exp(-step) : 1)));
     const slope = (Math.log(up.value) - Math.log(down.value)) / (2 * step);
-    console.log(`stored efforts: slope of ln E along ${id}: ${(here.slope[lead] ?? 0).toFixed(3)}, by solving ${slope.toFixed(3)}`);
+    console.log(
+      `stored efforts: slope of ln E along ${id}: ${(here.slope[lead] ?? 0).toFixed(3)}, by solving ${slope.toFixed(3)}`,
+    );
     expect(slope).toBeCloseTo(here.slope[lead] ?? 0, 1);
   });
 });

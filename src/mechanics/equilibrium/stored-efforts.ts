@@ -56,7 +56,11 @@ export interface EffortEstimate {
  * Keeps habitual solutions of a pose at the given strengths.
  * @returns null where the pose cannot be in balance
  */
-export function storeEfforts(statics: Statics, normal: NormalCapacities, at: readonly Strengths[]): StoredEfforts | null {
+export function storeEfforts(
+  statics: Statics,
+  normal: NormalCapacities,
+  at: readonly Strengths[],
+): StoredEfforts | null {
   const joints = namesOf(statics);
   const solutions: Solution[] = [];
   for (const strengths of at) {
@@ -67,7 +71,13 @@ export function storeEfforts(statics: Statics, normal: NormalCapacities, at: rea
   return { joints, solutions };
 }
 
-function keep(statics: Statics, normal: NormalCapacities, strengths: Strengths, sharing: Sharing, names: readonly JointName[]): Solution {
+function keep(
+  statics: Statics,
+  normal: NormalCapacities,
+  strengths: Strengths,
+  sharing: Sharing,
+  names: readonly JointName[],
+): Solution {
   const start = [0];
   const split: number[] = [];
   const joint: number[] = [];
@@ -202,7 +212,14 @@ export function estimateEfforts(stored: StoredEfforts, strengths: Float64Array):
   return describe(stored, best, strengths, high, bottom, top);
 }
 
-function describe(stored: StoredEfforts, best: Solution | undefined, strengths: Float64Array, cubes: number, low: number, high: number): EffortEstimate {
+function describe(
+  stored: StoredEfforts,
+  best: Solution | undefined,
+  strengths: Float64Array,
+  cubes: number,
+  low: number,
+  high: number,
+): EffortEstimate {
   const shares = new Float64Array(stored.joints.length);
   const efforts = new Float64Array(stored.joints.length);
   const slope = new Float64Array(STRENGTH_IDS.length);
@@ -216,7 +233,8 @@ function describe(stored: StoredEfforts, best: Solution | undefined, strengths: 
       shares[joint] = (shares[joint] ?? 0) + share;
       efforts[joint] = Math.max(efforts[joint] ?? 0, effort * times);
       let sum = 0;
-      for (let p = best.start[k] ?? 0; p < (best.start[k + 1] ?? 0); p++) sum += (best.ratio[p] ?? 0) / scaleOf(best, p, strengths);
+      for (let p = best.start[k] ?? 0; p < (best.start[k + 1] ?? 0); p++)
+        sum += (best.ratio[p] ?? 0) / scaleOf(best, p, strengths);
       for (let p = best.start[k] ?? 0; p < (best.start[k + 1] ?? 0) && sum > 0; p++) {
         const g = best.group[p] ?? -1;
         if (g >= 0) slope[g] = (slope[g] ?? 0) - (share * (best.ratio[p] ?? 0)) / scaleOf(best, p, strengths) / sum;

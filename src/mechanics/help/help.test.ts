@@ -13,18 +13,32 @@ import { SITE_TABLE } from "./sites.data.ts";
 import type { SiteId } from "./sites.ts";
 
 const WEAK = strengthsFrom((id) => (id.endsWith(".weak") ? 0.3 : id.startsWith("trunk") ? 0.7 : 1));
-const SITES: readonly SiteId[] = ["underButtock.weak", "underButtock.strong", "hipBoneFront.weak", "kneeEnd.weak", "upperChest.weak", "shoulderFront.weak"];
+const SITES: readonly SiteId[] = [
+  "underButtock.weak",
+  "underButtock.strong",
+  "hipBoneFront.weak",
+  "kneeEnd.weak",
+  "upperChest.weak",
+  "shoulderFront.weak",
+];
 
 let solver: LinearSolver;
 beforeAll(async () => {
   solver = await loadLinearSolver();
 });
 
-function set(weakAt: 1 | -1, specification = poses.BRIDGE_STRONG_FOOT_UP, strengths = WEAK): { statics: Statics; capacities: Capacities } {
+function set(
+  weakAt: 1 | -1,
+  specification = poses.BRIDGE_STRONG_FOOT_UP,
+  strengths = WEAK,
+): { statics: Statics; capacities: Capacities } {
   const body = buildBody({ sex: "male", height: 1.75, mass: 80 }, weakAt);
   const pose = closePose(body, specification);
   if (!pose.closed) throw new Error(pose.because);
-  return { statics: prepareStatics(body, pose), capacities: capacitiesOf(body, 60, pose.configuration.angles, strengths) };
+  return {
+    statics: prepareStatics(body, pose),
+    capacities: capacitiesOf(body, 60, pose.configuration.angles, strengths),
+  };
 }
 
 describe("least help", () => {
@@ -35,7 +49,9 @@ describe("least help", () => {
       const allowedShare = before * 0.8;
       const help = leastHelp(statics, capacities, { allowedShare, sites: SITES, ceiling: 400 }, solver);
       if (!help.enough) throw new Error(help.because);
-      console.log(`help: ${(before * 100).toFixed(0)} % to ${(help.effortWith * 100).toFixed(0)} % with ${help.pushes.map((push) => `${push.newtons.toFixed(0)} N ${push.words}`).join(", ")}, share ${help.share.toFixed(2)}`);
+      console.log(
+        `help: ${(before * 100).toFixed(0)} % to ${(help.effortWith * 100).toFixed(0)} % with ${help.pushes.map((push) => `${push.newtons.toFixed(0)} N ${push.words}`).join(", ")}, share ${help.share.toFixed(2)}`,
+      );
       expect(help.needed).toBe(true);
       expect(help.effortWith).toBeLessThanOrEqual(allowedShare * 1.006);
       expect(help.share).toBeGreaterThan(0);
@@ -52,7 +68,12 @@ describe("least help", () => {
     const free = leastHelp(weak.statics, weak.capacities, { allowedShare: 1, sites: SITES, ceiling: 400 }, solver);
     if (!free.enough) throw new Error(free.because);
     const barred = free.pushes.map((push) => push.site);
-    const other = leastHelp(weak.statics, weak.capacities, { allowedShare: 1, sites: SITES, barred, ceiling: 400 }, solver);
+    const other = leastHelp(
+      weak.statics,
+      weak.capacities,
+      { allowedShare: 1, sites: SITES, barred, ceiling: 400 },
+      solver,
+    );
     if (other.enough) {
       for (const push of other.pushes) expect(barred).not.toContain(push.site);
       expect(other.newtons).toBeGreaterThanOrEqual(free.newtons * 0.9);

@@ -53,15 +53,24 @@ export interface HelpRequest {
  * The fewest newtons of a helper's push that bring every joint under the allowed share: a linear program picks the sites
  * (one or two come out by themselves), then the push is raised until the person's habitual sharing agrees.
  */
-export function leastHelp(statics: Statics, capacities: Capacities, request: HelpRequest, solver: LinearSolver): Help | NoHelp {
+export function leastHelp(
+  statics: Statics,
+  capacities: Capacities,
+  request: HelpRequest,
+  solver: LinearSolver,
+): Help | NoHelp {
   const { allowedShare } = request;
   const ceiling = request.ceiling ?? HELP_CEILING;
   const without = shareHabitually(statics, capacities);
   const stands = without.residual <= BALANCED_WITHIN;
-  if (stands && without.most <= allowedShare) return { needed: false, enough: true, pushes: [], newtons: 0, share: 0, effortWith: without.most };
+  if (stands && without.most <= allowedShare)
+    return { needed: false, enough: true, pushes: [], newtons: 0, share: 0, effortWith: without.most };
   const barred = new Set(request.barred ?? []);
-  const pushes = request.sites.filter((site) => !barred.has(site)).flatMap((site) => sitePushes(statics.body, statics.pose.frames, site));
-  if (pushes.length === 0) return { enough: false, because: "no place here where a helper may take hold", wouldNeed: null };
+  const pushes = request.sites
+    .filter((site) => !barred.has(site))
+    .flatMap((site) => sitePushes(statics.body, statics.pose.frames, site));
+  if (pushes.length === 0)
+    return { enough: false, because: "no place here where a helper may take hold", wouldNeed: null };
   const extra = helpColumns(statics, pushes);
   const free = { ...statics, sharing: null };
   let wouldNeed: number | null = null;
@@ -70,7 +79,9 @@ export function leastHelp(statics: Statics, capacities: Capacities, request: Hel
     const { builder, extra: first } = effortProgram(free, capacities, allowedShare * part, extra);
     const answer = solver.solve(builder.build());
     if (answer.status !== "best") break;
-    const chosen = pushes.map((push, h) => ({ push, newtons: answer.x[first + h] ?? 0 })).filter((each) => each.newtons > TOUCH);
+    const chosen = pushes
+      .map((push, h) => ({ push, newtons: answer.x[first + h] ?? 0 }))
+      .filter((each) => each.newtons > TOUCH);
     if (chosen.length === 0) continue;
     const raised = raiseUntilHabitual(statics, capacities, chosen, request);
     if (raised === null) continue;
@@ -82,14 +93,25 @@ export function leastHelp(statics: Statics, capacities: Capacities, request: Hel
     return {
       needed: true,
       enough: true,
-      pushes: chosen.map(({ push, newtons: each }) => ({ site: push.site, side: push.side, words: push.words, direction: push.direction, newtons: each * raised.times })),
+      pushes: chosen.map(({ push, newtons: each }) => ({
+        site: push.site,
+        side: push.side,
+        words: push.words,
+        direction: push.direction,
+        newtons: each * raised.times,
+      })),
       newtons,
       share: stands ? reliefShare(statics, without, raised.sharing, allowedShare) : 1,
       effortWith: raised.sharing.most,
     };
   }
-  if (wouldNeed === null) return { enough: false, because: "no push at these places brings every joint under what it may do", wouldNeed };
-  return { enough: false, because: `it would take ${Math.round(wouldNeed / 10) * 10} N, over the ${Math.round(ceiling)} N a helper may give`, wouldNeed };
+  if (wouldNeed === null)
+    return { enough: false, because: "no push at these places brings every joint under what it may do", wouldNeed };
+  return {
+    enough: false,
+    because: `it would take ${Math.round(wouldNeed / 10) * 10} N, over the ${Math.round(ceiling)} N a helper may give`,
+    wouldNeed,
+  };
 }
 
 /** Parts of the allowed share the program is asked for, in turn. */
@@ -127,12 +149,21 @@ function raiseUntilHabitual(
   return fits(last, request) ? { times, sharing: last } : null;
 }
 
-const fits = (sharing: Sharing, request: HelpRequest): boolean => sharing.residual <= BALANCED_WITHIN && sharing.most <= request.allowedShare * 1.005;
+const fits = (sharing: Sharing, request: HelpRequest): boolean =>
+  sharing.residual <= BALANCED_WITHIN && sharing.most <= request.allowedShare * 1.005;
 
 /** The same pose with the chosen pushes acting. */
-function helped(statics: Statics, chosen: readonly { readonly push: SitePush; readonly newtons: number }[], times: number): Statics {
+function helped(
+  statics: Statics,
+  chosen: readonly { readonly push: SitePush; readonly newtons: number }[],
+  times: number,
+): Statics {
   return prepareStatics(statics.body, statics.pose, {
-    outside: chosen.map(({ push, newtons }) => ({ segment: push.segment, at: push.at, force: [push.push[0] * newtons * times, push.push[1] * newtons * times, push.push[2] * newtons * times] as const })),
+    outside: chosen.map(({ push, newtons }) => ({
+      segment: push.segment,
+      at: push.at,
+      force: [push.push[0] * newtons * times, push.push[1] * newtons * times, push.push[2] * newtons * times] as const,
+    })),
     ...(statics.sharing === null ? {} : { sharingWeak: statics.sharing.weak }),
   });
 }
@@ -143,7 +174,9 @@ function reliefShare(statics: Statics, without: Sharing, with_: Sharing, allowed
   for (const joint of statics.joints) {
     const effort = (sharing: Sharing): number => {
       let sum = 0;
-      for (const i of joint.angles) if (sharing.allowed.counted[i] === 1) sum = joint.ball ? sum + (sharing.ratios[i] ?? 0) : Math.max(sum, sharing.ratios[i] ?? 0);
+      for (const i of joint.angles)
+        if (sharing.allowed.counted[i] === 1)
+          sum = joint.ball ? sum + (sharing.ratios[i] ?? 0) : Math.max(sum, sharing.ratios[i] ?? 0);
       return sum;
     };
     const before = effort(without);

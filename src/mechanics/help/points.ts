@@ -32,7 +32,11 @@ export function sitePushes(body: Body, frames: Frames, site: SiteId): SitePush[]
   const segment = body.segmentIndex[id];
   const length = body.segments[segment]?.length ?? 0;
   const mm = body.stature / 1000;
-  const own: Vector = [row.frontMm * mm * body.girth, row.outMm * mm * lateral, row.upMm * mm + (row.along ?? 0) * length];
+  const own: Vector = [
+    row.frontMm * mm * body.girth,
+    row.outMm * mm * lateral,
+    row.upMm * mm + (row.along ?? 0) * length,
+  ];
   const at = pointInRoom(body, frames, segment, own);
   const rotation = frames.rotations[segment] ?? IDENTITY;
   return row.pushes.map((direction) => ({

@@ -18,7 +18,10 @@ function bruteForce(matrix: Float64Array, h: Float64Array, upper: Float64Array):
     const state = Array.from({ length: n }, (_, i) => Math.floor(code / 3 ** i) % 3);
     const free = state.flatMap((s, i) => (s === 2 ? [i] : []));
     const x = state.map((s, i) => (s === 1 ? (upper[i] ?? 0) : 0));
-    const rows = free.map((i) => [...free.map((j) => matrix[i * n + j] ?? 0), (h[i] ?? 0) - x.reduce((sum, xj, j) => sum + (free.includes(j) ? 0 : (matrix[i * n + j] ?? 0) * xj), 0)]);
+    const rows = free.map((i) => [
+      ...free.map((j) => matrix[i * n + j] ?? 0),
+      (h[i] ?? 0) - x.reduce((sum, xj, j) => sum + (free.includes(j) ? 0 : (matrix[i * n + j] ?? 0) * xj), 0),
+    ]);
     for (let p = 0; p < rows.length; p++) {
       const pivot = rows[p]?.[p] ?? 1;
       for (let r = 0; r < rows.length; r++) {
@@ -44,7 +47,11 @@ describe("bounded least squares", () => {
       const n = 2 + Math.floor(random() * 4);
       const root = Array.from({ length: n * n }, () => random() * 2 - 1);
       const matrix = new Float64Array(n * n);
-      for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) for (let k = 0; k < n; k++) matrix[i * n + j] = (matrix[i * n + j] ?? 0) + (root[k * n + i] ?? 0) * (root[k * n + j] ?? 0) + (i === j ? 0.02 / n : 0);
+      for (let i = 0; i < n; i++)
+        for (let j = 0; j < n; j++)
+          for (let k = 0; k < n; k++)
+            matrix[i * n + j] =
+              (matrix[i * n + j] ?? 0) + (root[k * n + i] ?? 0) * (root[k * n + j] ?? 0) + (i === j ? 0.02 / n : 0);
       const h = Float64Array.from({ length: n }, () => random() * 4 - 2);
       const upper = Float64Array.from({ length: n }, () => (random() < 0.5 ? 1e9 : random() * 2));
       const work = boxWork(n);

@@ -124,7 +124,15 @@ function steepestBound(matrix: Float64Array, h: Float64Array, upper: Float64Arra
 }
 
 /** The state an unknown ought to have, given the present trial. */
-function judge(matrix: Float64Array, h: Float64Array, upper: Float64Array, x: Float64Array, state: Int8Array, i: number, n: number): number {
+function judge(
+  matrix: Float64Array,
+  h: Float64Array,
+  upper: Float64Array,
+  x: Float64Array,
+  state: Int8Array,
+  i: number,
+  n: number,
+): number {
   const s = state[i] ?? 0;
   const at = x[i] ?? 0;
   if (s === 0) return at < -1e-10 ? -1 : at > (upper[i] ?? 0) + 1e-10 ? 1 : 0;

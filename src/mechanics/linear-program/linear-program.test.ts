@@ -20,7 +20,13 @@ describe("linear programs", () => {
         builder.rowLower[r] = Number.NEGATIVE_INFINITY;
         builder.rowUpper[r] = row[2];
       });
-      for (const k of [0, 1] as const) builder.add(cost[k], 0, 4, rows.map((row, r) => [r, row[k]] as const));
+      for (const k of [0, 1] as const)
+        builder.add(
+          cost[k],
+          0,
+          4,
+          rows.map((row, r) => [r, row[k]] as const),
+        );
       const answer = solver.solve(builder.build());
       const lines = [...rows, [1, 0, 0], [0, 1, 0], [1, 0, 4], [0, 1, 4]] as const;
       let best = Number.MAX_VALUE;
@@ -30,7 +36,12 @@ describe("linear programs", () => {
           if (Math.abs(d) < 1e-9) continue;
           const x = (a[2] * b[1] - a[1] * b[2]) / d;
           const y = (a[0] * b[2] - a[2] * b[0]) / d;
-          const inside = x > -1e-9 && y > -1e-9 && x < 4 + 1e-9 && y < 4 + 1e-9 && rows.every((row) => row[0] * x + row[1] * y < row[2] + 1e-9);
+          const inside =
+            x > -1e-9 &&
+            y > -1e-9 &&
+            x < 4 + 1e-9 &&
+            y < 4 + 1e-9 &&
+            rows.every((row) => row[0] * x + row[1] * y < row[2] + 1e-9);
           if (inside) best = Math.min(best, cost[0] * x + cost[1] * y);
         }
       }

@@ -21,7 +21,13 @@ export interface Certificate {
   readonly gap: number;
 }
 export type LinearAnswer =
-  | { readonly status: "best"; readonly value: number; readonly x: Float64Array; readonly duals: Float64Array; readonly certificate: Certificate }
+  | {
+      readonly status: "best";
+      readonly value: number;
+      readonly x: Float64Array;
+      readonly duals: Float64Array;
+      readonly certificate: Certificate;
+    }
   | { readonly status: "infeasible" | "unbounded" | "failed" };
 
 /** Solves linear programs; every best answer carries its certificate. */
@@ -51,7 +57,14 @@ export async function loadLinearSolver(): Promise<LinearSolver> {
         colUpper: program.upper,
         rowLower: program.rowLower,
         rowUpper: program.rowUpper,
-        matrix: { format: "csc", numRows: rows, numCols: columns, starts: program.starts, indices: program.rows, values: program.values },
+        matrix: {
+          format: "csc",
+          numRows: rows,
+          numCols: columns,
+          starts: program.starts,
+          indices: program.rows,
+          values: program.values,
+        },
       });
       model.run();
       const status = model.getModelStatus();

@@ -15,7 +15,11 @@ const PULL = 1;
  * @param grip most pull of each hand on a bar [N] before the share a bar allows
  * @returns [m], at most FURTHEST; zero where the pose itself cannot be held
  */
-export function contactReach(statics: Statics, direction: readonly [number, number], grip: Readonly<Record<"weak" | "strong", number>>): number {
+export function contactReach(
+  statics: Statics,
+  direction: readonly [number, number],
+  grip: Readonly<Record<"weak" | "strong", number>>,
+): number {
   const { unknowns, columns, whole, wholeSide, weight } = statics;
   const pushes = columns.length;
   const n = pushes + 1;

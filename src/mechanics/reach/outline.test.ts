@@ -18,8 +18,16 @@ function closed(specification: PoseSpecification, weakAt: 1 | -1 = 1): ClosedPos
   if (!pose.closed) throw new Error(pose.because);
   return pose;
 }
-function outlineOf(specification: PoseSpecification, strengths = WEAK, weakAt: 1 | -1 = 1, options: StationOptions = {}): BalanceOutline {
-  const outline = balanceOutline(prepareStations(buildBody(SIZE, weakAt), 60, closed(specification, weakAt), options), strengths);
+function outlineOf(
+  specification: PoseSpecification,
+  strengths = WEAK,
+  weakAt: 1 | -1 = 1,
+  options: StationOptions = {},
+): BalanceOutline {
+  const outline = balanceOutline(
+    prepareStations(buildBody(SIZE, weakAt), 60, closed(specification, weakAt), options),
+    strengths,
+  );
   if (!outline.balanced) throw new Error(outline.because);
   return outline;
 }
@@ -53,10 +61,14 @@ describe("the balance outline", () => {
 
   it("is near in front of the knees in tall kneeling, and the least on hands and knees is toward the weak hand", () => {
     const kneeling = outlineOf(poses.TALL_KNEELING);
-    console.log(`tall kneeling: least ${(kneeling.least.metres * 100).toFixed(1)} cm ${kneeling.least.towards}, ended by ${kneeling.least.endedBy}`);
+    console.log(
+      `tall kneeling: least ${(kneeling.least.metres * 100).toFixed(1)} cm ${kneeling.least.towards}, ended by ${kneeling.least.endedBy}`,
+    );
     expect(kneeling.least.towards).toBe("forward");
     const allFours = outlineOf(poses.HANDS_AND_KNEES);
-    console.log(`hands and knees: least ${(allFours.least.metres * 100).toFixed(1)} cm ${allFours.least.towards}, ended by ${allFours.least.endedBy} ${allFours.least.what}`);
+    console.log(
+      `hands and knees: least ${(allFours.least.metres * 100).toFixed(1)} cm ${allFours.least.towards}, ended by ${allFours.least.endedBy} ${allFours.least.what}`,
+    );
     expect(["forwardWeak", "weak"]).toContain(allFours.least.towards);
   });
 
@@ -83,7 +95,8 @@ describe("the balance outline", () => {
     let worst = 0;
     few.directions.forEach((each, k) => {
       const other = many.directions[k];
-      if (each.endedBy === "muscle" && other?.endedBy === "muscle") worst = Math.max(worst, Math.abs(each.metres - other.metres));
+      if (each.endedBy === "muscle" && other?.endedBy === "muscle")
+        worst = Math.max(worst, Math.abs(each.metres - other.metres));
     });
     console.log(`outline: two stations against six, worst difference ${(worst * 1000).toFixed(0)} mm`);
     expect(worst).toBeLessThan(0.025);

@@ -11,7 +11,16 @@ import { contactReach, FURTHEST } from "./contact-reach.ts";
 import { slideCentre, type Slide } from "./slide.ts";
 
 /** Directions in words of the person; front is the room's x. */
-export const TOWARDS = ["forward", "forwardWeak", "weak", "backWeak", "back", "backStrong", "strong", "forwardStrong"] as const;
+export const TOWARDS = [
+  "forward",
+  "forwardWeak",
+  "weak",
+  "backWeak",
+  "back",
+  "backStrong",
+  "strong",
+  "forwardStrong",
+] as const;
 export type Towards = (typeof TOWARDS)[number];
 
 /** How far the weight can be taken one way, and what ends it. */
@@ -75,7 +84,12 @@ export interface StationOptions extends StaticsOptions {
  */
 export function prepareStations(body: Body, age: number, pose: ClosedPose, options: StationOptions = {}): Stations {
   const limits = options.limits ?? limitsOf(body);
-  const onFeet = pose.contacts.every((contact) => !contact.touches || contact.specification.grips === true || /^(foot|forefoot|heel|toes|hand|fist)\./.test(contact.patch));
+  const onFeet = pose.contacts.every(
+    (contact) =>
+      !contact.touches ||
+      contact.specification.grips === true ||
+      /^(foot|forefoot|heel|toes|hand|fist)\./.test(contact.patch),
+  );
   const own = { ...options, functionalFeet: options.functionalFeet ?? onFeet };
   const square = solvableAt(body, age, 0, pose, own);
   let stuck: Statics | null = null;
@@ -102,8 +116,11 @@ export function prepareStations(body: Body, age: number, pose: ClosedPose, optio
 
 /** Both ends of the trunk bear: lying, where nothing is re-posed and nobody falls. */
 function liesDown(pose: ClosedPose): boolean {
-  const bears = (names: RegExp): boolean => pose.contacts.some((contact) => contact.touches && contact.other === null && names.test(contact.patch));
-  return bears(/^(shoulderBlade|ribSide|shoulderSide|chestFront)/) && bears(/^(buttock|hipSide|pelvisFront|belly|lowBack)/);
+  const bears = (names: RegExp): boolean =>
+    pose.contacts.some((contact) => contact.touches && contact.other === null && names.test(contact.patch));
+  return (
+    bears(/^(shoulderBlade|ribSide|shoulderSide|chestFront)/) && bears(/^(buttock|hipSide|pelvisFront|belly|lowBack)/)
+  );
 }
 
 const round = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);
@@ -111,7 +128,11 @@ const round = (value: number): number => (Math.abs(value) < 1e-12 ? 0 : value);
 function solvableAt(body: Body, age: number, metres: number, pose: ClosedPose, options: StaticsOptions): Solvable {
   const statics = prepareStatics(body, pose, options);
   // Leaning is the person's to do: no sharing is imposed on it.
-  return { metres, statics: { ...statics, sharing: null }, normal: normalCapacities(body, age, pose.configuration.angles) };
+  return {
+    metres,
+    statics: { ...statics, sharing: null },
+    normal: normalCapacities(body, age, pose.configuration.angles),
+  };
 }
 
 /**
@@ -124,22 +145,41 @@ export function balanceOutline(stations: Stations, strengths: Strengths): Balanc
   const start = effortAt(square, strengths);
   if (!start.stands) {
     const left = leastImbalance(square.statics, scaleCapacities(square.normal, strengths));
-    return { balanced: false, because: left > BALANCED_WITHIN ? "the weight lies outside what bears" : "this pose cannot be held still as it stands" };
+    return {
+      balanced: false,
+      because:
+        left > BALANCED_WITHIN ? "the weight lies outside what bears" : "this pose cannot be held still as it stands",
+    };
   }
   const level = Math.max(1, start.most * 1.02);
   const directions = stations.ways.map((way): OutlineDirection => {
     const { towards, direction } = way;
     const limit = muscleLimit(stations, way, start, level, strengths);
     if (limit !== null) {
-      if (limit.what === "") return { towards, direction, metres: limit.metres, endedBy: "contact", what: "edge of what bears", side: null };
+      if (limit.what === "")
+        return { towards, direction, metres: limit.metres, endedBy: "contact", what: "edge of what bears", side: null };
       return { towards, direction, metres: limit.metres, endedBy: "muscle", what: limit.what, side: limit.side };
     }
     const range = way.rangeEnd;
     if (range !== null) {
       const [name, side] = range.angle.split(".");
-      return { towards, direction, metres: range.metres, endedBy: "jointRange", what: name ?? range.angle, side: side === "weak" || side === "strong" ? side : null };
+      return {
+        towards,
+        direction,
+        metres: range.metres,
+        endedBy: "jointRange",
+        what: name ?? range.angle,
+        side: side === "weak" || side === "strong" ? side : null,
+      };
     }
-    return { towards, direction, metres: way.contactEnd, endedBy: way.slips() ? "friction" : "contact", what: "edge of what bears", side: null };
+    return {
+      towards,
+      direction,
+      metres: way.contactEnd,
+      endedBy: way.slips() ? "friction" : "contact",
+      what: "edge of what bears",
+      side: null,
+    };
   });
   const least = directions.reduce((best, each) => (each.metres < best.metres ? each : best));
   const { centre } = square.statics.pose;
@@ -170,7 +210,13 @@ function effortAt(at: Solvable, strengths: Strengths, start?: Float64Array): Eff
  * Where muscle ends the way: the middle station first, then the nearer or the farther half, then on a curve through the
  * stations around the end. Null where muscle holds all the way.
  */
-function muscleLimit(stations: Stations, way: Way, start: EffortAt, level: number, strengths: Strengths): { metres: number; what: string; side: Side | null } | null {
+function muscleLimit(
+  stations: Stations,
+  way: Way,
+  start: EffortAt,
+  level: number,
+  strengths: Strengths,
+): { metres: number; what: string; side: Side | null } | null {
   const samples: Sample[] = [{ metres: 0, most: start.most }];
   let inside = -1;
   let outside = way.distances.length;
@@ -209,7 +255,8 @@ interface Sample {
 
 /** Where the effort passes the level between two stations: on a parabola through a third where there is one, else on a line. */
 function crossing(inner: Sample, outer: Sample, third: Sample | null, level: number): number {
-  const line = (at: number): number => inner.most + ((outer.most - inner.most) * (at - inner.metres)) / (outer.metres - inner.metres);
+  const line = (at: number): number =>
+    inner.most + ((outer.most - inner.most) * (at - inner.metres)) / (outer.metres - inner.metres);
   let bend = 0;
   if (third !== null) {
     const spread = (third.metres - inner.metres) * (third.metres - outer.metres);
@@ -233,8 +280,17 @@ function stationOf(stations: Stations, way: Way, k: number): Solvable | null {
   const metres = way.distances[k];
   if (metres === undefined || (way.rangeEnd !== null && metres > way.rangeEnd.metres)) return null;
   let from = square;
-  for (const each of way.solvable) if (each !== undefined && each.metres < metres && each.metres > from.metres) from = each;
-  const slide = slideCentre(body, square.statics.pose, way.direction, from.metres, from.statics.pose.configuration, metres, limits);
+  for (const each of way.solvable)
+    if (each !== undefined && each.metres < metres && each.metres > from.metres) from = each;
+  const slide = slideCentre(
+    body,
+    square.statics.pose,
+    way.direction,
+    from.metres,
+    from.statics.pose.configuration,
+    metres,
+    limits,
+  );
   if (slide.station === null) {
     way.rangeEnd = slide.rangeEnd;
     return null;

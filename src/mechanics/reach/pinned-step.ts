@@ -23,7 +23,9 @@ const reaches = new WeakMap<Body, Map<number, Int32Array>>();
 export function reachOf(body: Body, segment: number): Int32Array {
   const known = reaches.get(body) ?? new Map<number, Int32Array>();
   reaches.set(body, known);
-  const reach = known.get(segment) ?? Int32Array.from([0, 1, 2, 3, 4, 5, ...[...anglesBelow(body, segment)].map((angle) => ROOT_FREEDOMS + angle)]);
+  const reach =
+    known.get(segment) ??
+    Int32Array.from([0, 1, 2, 3, 4, 5, ...[...anglesBelow(body, segment)].map((angle) => ROOT_FREEDOMS + angle)]);
   known.set(segment, reach);
   return reach;
 }
@@ -38,9 +40,18 @@ export function pinRows(body: Body, frames: Frames, pin: Pin): SparseRow[] {
     if (own === undefined || place === undefined) return;
     const at = movedPoint(frames, pin.segment, own);
     const apart = subtract(at, place);
-    for (const direction of directions) rows.push({ error: dot(direction, apart), gradient: pointGradient(body, frames, pin.segment, at, direction), reach: reachOf(body, pin.segment) });
+    for (const direction of directions)
+      rows.push({
+        error: dot(direction, apart),
+        gradient: pointGradient(body, frames, pin.segment, at, direction),
+        reach: reachOf(body, pin.segment),
+      });
   };
-  add(0, [[1, 0, 0], [0, 1, 0], [0, 0, 1]]);
+  add(0, [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ]);
   if (first === undefined || second === undefined) return rows;
   const line = unit(subtract(second, first));
   const side = unit(cross(line, Math.abs(line[2]) < 0.9 ? [0, 0, 1] : [1, 0, 0]));
@@ -70,7 +81,10 @@ function pointGradient(body: Body, frames: Frames, segment: number, at: Vector, 
     const x = at[0] - joint[0];
     const y = at[1] - joint[1];
     const z = at[2] - joint[2];
-    gradient[ROOT_FREEDOMS + i] = direction[0] * (axis[1] * z - axis[2] * y) + direction[1] * (axis[2] * x - axis[0] * z) + direction[2] * (axis[0] * y - axis[1] * x);
+    gradient[ROOT_FREEDOMS + i] =
+      direction[0] * (axis[1] * z - axis[2] * y) +
+      direction[1] * (axis[2] * x - axis[0] * z) +
+      direction[2] * (axis[0] * y - axis[1] * x);
   }
   return gradient;
 }

@@ -1,9 +1,28 @@
-import { add, compose, IDENTITY, norm, rotate, rotateBack, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import {
+  add,
+  compose,
+  IDENTITY,
+  norm,
+  rotate,
+  rotateBack,
+  rotationAbout,
+  scale,
+  subtract,
+  unit,
+  type Vector,
+} from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import type { AngleId } from "../body/names.ts";
 import { patchOn } from "../body/patches.ts";
 import type { ClosedContact, ClosedPose } from "../pose/close.ts";
-import { centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "../pose/kinematics.ts";
+import {
+  centreOfMass,
+  type Configuration,
+  type Frames,
+  placeFrames,
+  pointInRoom,
+  ROOT_FREEDOMS,
+} from "../pose/kinematics.ts";
 import { readyContacts } from "../pose/rows.ts";
 import type { Limits } from "../pose/targets.ts";
 import { type Pin, pinRows, type SparseRow, sparseStep } from "./pinned-step.ts";
@@ -31,12 +50,22 @@ const NEARLY_KEPT = 0.02;
  * @param reached how far out the body already is [m], in the given configuration
  * @param metres where it is to go [m], from the pose's own centre
  */
-export function slideCentre(body: Body, pose: ClosedPose, direction: readonly [number, number], reached: number, from: Configuration, metres: number, limits: Limits): Slide {
+export function slideCentre(
+  body: Body,
+  pose: ClosedPose,
+  direction: readonly [number, number],
+  reached: number,
+  from: Configuration,
+  metres: number,
+  limits: Limits,
+): Slide {
   const ready = readyContacts(body, pose.specification);
   if ("missing" in ready) return { station: null, rangeEnd: null };
   // What only rests, and what lies on the body itself, goes along.
   const pins = ready
-    .filter((each) => each.specification.role !== "bears" && each.specification.effort !== "rest" && each.other === null)
+    .filter(
+      (each) => each.specification.role !== "bears" && each.specification.effort !== "rest" && each.other === null,
+    )
     .map(({ patch }): Pin => {
       const segment = body.segmentIndex[patch.segment];
       const points = patch.balls.map((ball) => ball.centre);
@@ -47,7 +76,15 @@ export function slideCentre(body: Body, pose: ClosedPose, direction: readonly [n
   let longest = LONGEST_STEP;
   for (;;) {
     const goal = Math.min(at + longest, metres);
-    const tried = stepTo(body, pose, now, pins, [pose.centre[0] + direction[0] * goal, pose.centre[1] + direction[1] * goal], limits, goal === metres);
+    const tried = stepTo(
+      body,
+      pose,
+      now,
+      pins,
+      [pose.centre[0] + direction[0] * goal, pose.centre[1] + direction[1] * goal],
+      limits,
+      goal === metres,
+    );
     if ("stuckAt" in tried) {
       longest = Math.min(longest, goal - at) / 2.5;
       if (longest < SHORTEST_STEP) return { station: null, rangeEnd: { metres: at, angle: tried.stuckAt } };
@@ -92,7 +129,10 @@ function rowsAt(body: Body, frames: Frames, pins: readonly Pin[], goal: readonly
   const { at, jacobian } = centreRows(body, frames);
   const rows = pins.flatMap((pin) => pinRows(body, frames, pin));
   const reach = Int32Array.from(jacobian[0].keys());
-  rows.push({ error: at[0] - goal[0], gradient: jacobian[0], reach }, { error: at[1] - goal[1], gradient: jacobian[1], reach });
+  rows.push(
+    { error: at[0] - goal[0], gradient: jacobian[0], reach },
+    { error: at[1] - goal[1], gradient: jacobian[1], reach },
+  );
   return rows;
 }
 
@@ -137,10 +177,20 @@ function centreRows(body: Body, frames: Frames): { at: Vector; jacobian: readonl
 }
 
 /** One step toward the rows, angles kept in range: one that reaches its end stays there until the goal. Angles that get there are listed. */
-function stepWithin(body: Body, now: Configuration, aim: Configuration, rows: readonly SparseRow[], limits: Limits, mobility: Float64Array, frozen: AngleId[]): Configuration {
+function stepWithin(
+  body: Body,
+  now: Configuration,
+  aim: Configuration,
+  rows: readonly SparseRow[],
+  limits: Limits,
+  mobility: Float64Array,
+  frozen: AngleId[],
+): Configuration {
   const size = ROOT_FREEDOMS + body.angles.length;
   const wish = new Float64Array(size);
-  for (let i = 0; i < body.angles.length; i++) wish[ROOT_FREEDOMS + i] = mobility[ROOT_FREEDOMS + i] === 0 ? 0 : ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * 0.3;
+  for (let i = 0; i < body.angles.length; i++)
+    wish[ROOT_FREEDOMS + i] =
+      mobility[ROOT_FREEDOMS + i] === 0 ? 0 : ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * 0.3;
   let step = sparseStep(rows, wish, mobility);
   for (let round = 0; round < 2; round++) {
     let again = false;
@@ -165,7 +215,9 @@ function stepWithin(body: Body, now: Configuration, aim: Configuration, rows: re
   return {
     rootPosition: add(now.rootPosition, [step[0] ?? 0, step[1] ?? 0, step[2] ?? 0]),
     rootRotation: angle < 1e-15 ? now.rootRotation : compose(rotationAbout(unit(turn), angle), now.rootRotation),
-    angles: now.angles.map((value, i) => Math.min(Math.max(value + (step[ROOT_FREEDOMS + i] ?? 0), limits.least[i] ?? value), limits.most[i] ?? value)),
+    angles: now.angles.map((value, i) =>
+      Math.min(Math.max(value + (step[ROOT_FREEDOMS + i] ?? 0), limits.least[i] ?? value), limits.most[i] ?? value),
+    ),
   };
 }
 
@@ -177,7 +229,16 @@ function mobilityOf(body: Body): Float64Array {
     for (let i = 0; i < 3; i++) known[i] = 4;
     for (let i = 3; i < 6; i++) known[i] = 0.5;
     for (const [i, id] of body.angles.entries()) {
-      const slow = id.startsWith("lumbar") || id.startsWith("thorax") ? 0.25 : id.startsWith("neck") ? 0.05 : id.startsWith("girdle") ? 0.15 : id.startsWith("kneeExternal") || id.startsWith("inversion") ? 0.3 : 1;
+      const slow =
+        id.startsWith("lumbar") || id.startsWith("thorax")
+          ? 0.25
+          : id.startsWith("neck")
+            ? 0.05
+            : id.startsWith("girdle")
+              ? 0.15
+              : id.startsWith("kneeExternal") || id.startsWith("inversion")
+                ? 0.3
+                : 1;
       known[ROOT_FREEDOMS + i] = slow;
     }
     mobilities.set(body, known);
@@ -203,7 +264,10 @@ function nearestEnd(body: Body, now: Configuration, limits: Limits): AngleId {
 /** The closed pose at a station: contact points ride on their segments. */
 function poseAt(body: Body, from: ClosedPose, configuration: Configuration, frames: Frames): ClosedPose {
   const ride = (segment: number, at: Vector): Vector => {
-    const own = rotateBack(from.frames.rotations[segment] ?? IDENTITY, subtract(at, from.frames.positions[segment] ?? [0, 0, 0]));
+    const own = rotateBack(
+      from.frames.rotations[segment] ?? IDENTITY,
+      subtract(at, from.frames.positions[segment] ?? [0, 0, 0]),
+    );
     return add(frames.positions[segment] ?? [0, 0, 0], rotate(frames.rotations[segment] ?? IDENTITY, own));
   };
   const contacts = from.contacts.map((contact): ClosedContact => {
@@ -211,12 +275,29 @@ function poseAt(body: Body, from: ClosedPose, configuration: Configuration, fram
     const points = contact.points.map((point, k) => {
       // A round part rolls: it touches below its centre, wherever that has gone.
       const ball = balls[k];
-      const at = contact.other !== null || ball === undefined ? ride(contact.segment, point.at) : subtract(pointInRoom(body, frames, contact.segment, ball.centre), scale(contact.normal, ball.radius));
+      const at =
+        contact.other !== null || ball === undefined
+          ? ride(contact.segment, point.at)
+          : subtract(pointInRoom(body, frames, contact.segment, ball.centre), scale(contact.normal, ball.radius));
       return { at, gap: contact.other === null ? point.gap + (at[2] - point.at[2]) : point.gap };
     });
-    const other = contact.other === null ? null : { segment: contact.other.segment, at: ride(contact.other.segment, contact.other.at) };
-    const parted = other !== null && points.every((point) => norm(subtract(point.at, other.at)) > PARTED + norm(subtract(contact.points[0]?.at ?? point.at, contact.other?.at ?? other.at)));
-    return { ...contact, points, other, touches: contact.touches && !parted && points.some((point) => point.gap < 0.012) };
+    const other =
+      contact.other === null
+        ? null
+        : { segment: contact.other.segment, at: ride(contact.other.segment, contact.other.at) };
+    const parted =
+      other !== null &&
+      points.every(
+        (point) =>
+          norm(subtract(point.at, other.at)) >
+          PARTED + norm(subtract(contact.points[0]?.at ?? point.at, contact.other?.at ?? other.at)),
+      );
+    return {
+      ...contact,
+      points,
+      other,
+      touches: contact.touches && !parted && points.some((point) => point.gap < 0.012),
+    };
   });
   return { ...from, configuration, frames, contacts, centre: centreOfMass(body, frames) };
 }
