@@ -1,31 +1,13 @@
-import {
-  add,
-  compose,
-  IDENTITY,
-  norm,
-  rotate,
-  rotateBack,
-  rotationAbout,
-  scale,
-  subtract,
-  unit,
-  type Vector,
-} from "../../quantity/vectors.ts";
+import { add, compose, norm, rotationAbout, unit, type Vector } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import type { AngleId } from "../body/names.ts";
-import { patchOn } from "../body/patches.ts";
-import type { ClosedContact, ClosedPose } from "../pose/close.ts";
-import {
-  centreOfMass,
-  type Configuration,
-  type Frames,
-  placeFrames,
-  pointInRoom,
-  ROOT_FREEDOMS,
-} from "../pose/kinematics.ts";
+import type { ClosedPose } from "../pose/close.ts";
+import { type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "../pose/kinematics.ts";
 import { readyContacts } from "../pose/rows.ts";
 import type { Limits } from "../pose/targets.ts";
+import { centreRows } from "./centre-rows.ts";
 import { type Pin, pinRows, type SparseRow, sparseStep } from "./pinned-step.ts";
+import { poseAt } from "./ride-along.ts";
 
 /** A stop on the way out: the pose with its centre of mass taken there, or the joint range that ends the way before it. */
 export interface Slide {
@@ -35,8 +17,6 @@ export interface Slide {
 
 /** Small joints that go along and end nothing. */
 const NEVER_NAMED = /^(toe|radial|pronation|neck)/;
-/** Skin on skin that has come apart by more than this [m] bears no longer. */
-const PARTED = 0.03;
 const LONGEST_STEP = 0.1;
 const SHORTEST_STEP = 0.02;
 const MOST_STEPS = 6;
@@ -136,46 +116,6 @@ function rowsAt(body: Body, frames: Frames, pins: readonly Pin[], goal: readonly
   return rows;
 }
 
-/** Centre of mass and how each unknown moves it sideways and forward, part by part from the ends inward. */
-function centreRows(body: Body, frames: Frames): { at: Vector; jacobian: readonly [Float64Array, Float64Array] } {
-  const count = body.segments.length;
-  const mass = new Float64Array(count);
-  const sums = [new Float64Array(count), new Float64Array(count), new Float64Array(count)] as const;
-  for (let s = count - 1; s >= 0; s--) {
-    const segment = body.segments[s];
-    if (segment === undefined) continue;
-    const at = pointInRoom(body, frames, s, segment.centre);
-    mass[s] = (mass[s] ?? 0) + segment.mass;
-    for (const k of [0, 1, 2] as const) sums[k][s] = (sums[k][s] ?? 0) + segment.mass * at[k];
-    if (segment.parent === null) continue;
-    mass[segment.parent] = (mass[segment.parent] ?? 0) + (mass[s] ?? 0);
-    for (const k of [0, 1, 2] as const) sums[k][segment.parent] = (sums[k][segment.parent] ?? 0) + (sums[k][s] ?? 0);
-  }
-  const total = mass[0] ?? 1;
-  const at: Vector = [(sums[0][0] ?? 0) / total, (sums[1][0] ?? 0) / total, (sums[2][0] ?? 0) / total];
-  const x = new Float64Array(ROOT_FREEDOMS + body.angles.length);
-  const y = new Float64Array(ROOT_FREEDOMS + body.angles.length);
-  const root = frames.positions[0] ?? [0, 0, 0];
-  x[0] = 1;
-  y[1] = 1;
-  y[3] = -(at[2] - root[2]);
-  x[4] = at[2] - root[2];
-  x[5] = -(at[1] - root[1]);
-  y[5] = at[0] - root[0];
-  for (let i = 0; i < body.angles.length; i++) {
-    const s = body.segmentOfAngle[i] ?? 0;
-    const joint = frames.positions[s] ?? [0, 0, 0];
-    const axis = frames.axes[i] ?? [0, 0, 0];
-    const m = mass[s] ?? 0;
-    const ax = (sums[0][s] ?? 0) - m * joint[0];
-    const ay = (sums[1][s] ?? 0) - m * joint[1];
-    const az = (sums[2][s] ?? 0) - m * joint[2];
-    x[ROOT_FREEDOMS + i] = (axis[1] * az - axis[2] * ay) / total;
-    y[ROOT_FREEDOMS + i] = (axis[2] * ax - axis[0] * az) / total;
-  }
-  return { at, jacobian: [x, y] };
-}
-
 /** One step toward the rows, angles kept in range: one that reaches its end stays there until the goal. Angles that get there are listed. */
 function stepWithin(
   body: Body,
@@ -259,45 +199,4 @@ function nearestEnd(body: Body, now: Configuration, limits: Limits): AngleId {
     }
   });
   return body.angles[best] ?? "lumbarFlexion";
-}
-
-/** The closed pose at a station: contact points ride on their segments. */
-function poseAt(body: Body, from: ClosedPose, configuration: Configuration, frames: Frames): ClosedPose {
-  const ride = (segment: number, at: Vector): Vector => {
-    const own = rotateBack(
-      from.frames.rotations[segment] ?? IDENTITY,
-      subtract(at, from.frames.positions[segment] ?? [0, 0, 0]),
-    );
-    return add(frames.positions[segment] ?? [0, 0, 0], rotate(frames.rotations[segment] ?? IDENTITY, own));
-  };
-  const contacts = from.contacts.map((contact): ClosedContact => {
-    const { balls } = patchOn(body, contact.patch);
-    const points = contact.points.map((point, k) => {
-      // A round part rolls: it touches below its centre, wherever that has gone.
-      const ball = balls[k];
-      const at =
-        contact.other !== null || ball === undefined
-          ? ride(contact.segment, point.at)
-          : subtract(pointInRoom(body, frames, contact.segment, ball.centre), scale(contact.normal, ball.radius));
-      return { at, gap: contact.other === null ? point.gap + (at[2] - point.at[2]) : point.gap };
-    });
-    const other =
-      contact.other === null
-        ? null
-        : { segment: contact.other.segment, at: ride(contact.other.segment, contact.other.at) };
-    const parted =
-      other !== null &&
-      points.every(
-        (point) =>
-          norm(subtract(point.at, other.at)) >
-          PARTED + norm(subtract(contact.points[0]?.at ?? point.at, contact.other?.at ?? other.at)),
-      );
-    return {
-      ...contact,
-      points,
-      other,
-      touches: contact.touches && !parted && points.some((point) => point.gap < 0.012),
-    };
-  });
-  return { ...from, configuration, frames, contacts, centre: centreOfMass(body, frames) };
 }
