@@ -69,7 +69,7 @@ const THERAPIST = therapistPaper(
 
 const PAPERS = [
   ["home sheet", homeOf("plain"), 2],
-  ["home sheet for aphasia", homeOf("aphasia"), 3],
+  ["home sheet for aphasia", homeOf("aphasia"), 2],
   ["therapist's sheet", THERAPIST, 1],
 ] as const;
 

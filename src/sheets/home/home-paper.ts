@@ -27,8 +27,6 @@ const APHASIA = {
 } as const;
 type Sizes = typeof PLAIN | typeof APHASIA;
 
-/** Overleaf the boxes may be smaller. */
-const OVERLEAF_SHRINK = 0.84;
 const GAP = 18;
 const DAY_BOXES = 12;
 
@@ -42,16 +40,20 @@ export function homePaper(sheet: HomeSheet): Paper {
   const sizes = sheet.form === "plain" ? PLAIN : APHASIA;
   const head = headBlocks(sheet, sizes);
   const foot = footBlocks(sheet, sizes);
-  const fits = countFitting(sheet.strips, PAGE.height - 2 * PAGE.margin - estimateAll(head) - estimateAll(foot), sizes);
+  const room = PAGE.height - 2 * PAGE.margin;
+  const fits = countFitting(sheet.strips, room - estimateAll(head) - estimateAll(foot), sizes);
   const front = sheet.strips.slice(0, fits).flatMap((strip) => stripBlocks(strip, sizes));
   const over = sheet.strips.slice(fits).flatMap((strip) => stripBlocks(strip, sizes));
+  const ticks = tickBlocks(sheet, sizes);
+  const overleaf = estimateAll([...over, ...ticks]) <= room ? [[...over, ...ticks]] : [over, ticks];
   return {
     title: sheet.label === null ? sheet.title : `${sheet.title}, ${sheet.label}`,
     language: "en",
     date: sheet.date,
+    // Nothing shrinks: large print stays large.
     pages: [
       { blocks: [...head, ...front], foot, shrinkTo: 1 },
-      { blocks: [...over, ...tickBlocks(sheet, sizes)], foot: [], shrinkTo: OVERLEAF_SHRINK },
+      ...overleaf.map((blocks) => ({ blocks, foot: [], shrinkTo: 1 })),
     ],
   };
 }
@@ -179,18 +181,18 @@ function tickBlocks(sheet: HomeSheet, sizes: Sizes): readonly Block[] {
     { kind: "heading", level: 2, text: HOME_WORDS.ticksTitle, size: sizes.name, font: "serifBold" },
     words([sans(HOME_WORDS.ticks)], sizes.least, 1.3),
     ...sheet.strips.flatMap(({ name }): readonly Block[] => [
-      { kind: "space", height: 14 },
-      { kind: "heading", level: 3, text: name, size: sizes.words, font: "serifBold" },
-      { kind: "ticks", boxes: DAY_BOXES, side: 42, label: [], size: sizes.least },
       { kind: "space", height: 8 },
+      { kind: "heading", level: 3, text: name, size: sizes.words, font: "serifBold" },
+      { kind: "ticks", boxes: DAY_BOXES, side: 32, label: [], size: sizes.least },
+      { kind: "space", height: 4 },
     ]),
-    { kind: "space", height: 20 },
+    { kind: "space", height: 12 },
     words([sans(HOME_WORDS.hard)], sizes.least, 1.3),
     ...[0, 1].flatMap((): readonly Block[] => [
-      { kind: "space", height: 40 },
+      { kind: "space", height: 34 },
       { kind: "rule", weight: 1 },
     ]),
-    { kind: "space", height: 26 },
+    { kind: "space", height: 16 },
     words([sans(HOME_WORDS.phone)], sizes.least, 1.3),
     { kind: "space", height: 18 },
     { kind: "rule", weight: 1 },

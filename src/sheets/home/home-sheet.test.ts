@@ -215,14 +215,14 @@ describe("the home sheet", () => {
 
   it("is set no smaller than 16.5 points", () => {
     for (const form of ["plain", "aphasia"] as const) {
-      const [front] = homePaper(
+      for (const page of homePaper(
         sheetOf(
           first(4).map((one) => planned(one)),
           { form },
         ),
-      ).pages;
-      for (const block of everyBlock([...(front?.blocks ?? []), ...(front?.foot ?? [])]))
-        if (block.kind === "words") expect(block.size * 0.75 * (front?.shrinkTo ?? 0)).toBeGreaterThanOrEqual(16.5);
+      ).pages)
+        for (const block of everyBlock([...page.blocks, ...page.foot]))
+          if (block.kind === "words") expect(block.size * 0.75 * page.shrinkTo).toBeGreaterThanOrEqual(16.5);
     }
   });
 

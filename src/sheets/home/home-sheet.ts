@@ -64,12 +64,16 @@ export interface NoHomeSheet {
   readonly leftOff: readonly LeftOff[];
 }
 
+/** About three key points is what is kept. With neglect one fewer: each says more. */
 const MOST_STRIPS = { plain: 4, aphasia: 3 } as const;
 
 /** The person's own sheet for home, or why there is none. */
 export function makeHomeSheet(input: HomeSheetInput): HomeSheet | NoHomeSheet {
   const { person, form, helper } = input;
-  const { chosen, leftOff } = chooseHomeRungs({ ...input, most: MOST_STRIPS[form] });
+  const { chosen, leftOff } = chooseHomeRungs({
+    ...input,
+    most: MOST_STRIPS[form] - (input.neglect === "none" ? 0 : 1),
+  });
   if (input.neglect !== "none" && helper === null)
     return { kind: "none", because: "With neglect nothing is done alone at home: name a helper first.", leftOff };
   if (chosen.length === 0) return { kind: "none", because: "Nothing of today may go home yet.", leftOff };
