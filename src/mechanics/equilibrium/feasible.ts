@@ -40,7 +40,7 @@ export function leastImbalance(statics: Statics, capacities: Capacities): number
 
 /** Why a pose cannot be in balance: nothing bears where it would have to, or the contacts would slide. */
 export function whyNoBalance(statics: Statics, capacities: Capacities, residual: number): NoBalance {
-  const sticky = prepareStatics(statics.body, statics.pose, { friction: () => 2 });
+  const sticky = prepareStatics(statics.body, statics.pose, { ...statics.options, friction: () => 2 });
   const endedBy = leastImbalance(sticky, capacities) < 1 ? "friction" : "contact";
   return {
     balanced: false,

@@ -57,6 +57,8 @@ export interface Statics {
   /** Room directions of the axes, and the joint's place, by angle. */
   readonly axes: readonly Vector[];
   readonly weight: number;
+  /** What it was written with, for writing it again with something changed. */
+  readonly options: StaticsOptions;
 }
 
 /** Axis of every angle for moments: as in the tree, but the moving part's own axes where a joint has three. */
@@ -124,6 +126,7 @@ export function prepareStatics(body: Body, pose: ClosedPose, options: StaticsOpt
     limp: limpAngles(body, pose.specification.notCounted ?? []),
     axes,
     weight,
+    options,
   };
 }
 

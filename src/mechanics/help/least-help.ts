@@ -1,4 +1,5 @@
 import type { Side } from "../../quantity/sides.ts";
+import { scale } from "../../quantity/vectors.ts";
 import type { Capacities } from "../body/strength-capacities.ts";
 import { shareHabitually, BALANCED_WITHIN } from "../equilibrium/habitual.ts";
 import type { Sharing } from "../equilibrium/cubes.ts";
@@ -158,14 +159,16 @@ function helped(
   chosen: readonly { readonly push: SitePush; readonly newtons: number }[],
   times: number,
 ): Statics {
-  return prepareStatics(statics.body, statics.pose, {
-    outside: chosen.map(({ push, newtons }) => ({
-      segment: push.segment,
-      at: push.at,
-      force: [push.push[0] * newtons * times, push.push[1] * newtons * times, push.push[2] * newtons * times] as const,
-    })),
-    ...(statics.sharing === null ? {} : { sharingWeak: statics.sharing.weak }),
+  const pushes = chosen.map(({ push, newtons }) => ({
+    segment: push.segment,
+    at: push.at,
+    force: scale(push.push, newtons * times),
+  }));
+  const again = prepareStatics(statics.body, statics.pose, {
+    ...statics.options,
+    outside: [...(statics.options.outside ?? []), ...pushes],
   });
+  return statics.sharing === null ? { ...again, sharing: null } : again;
 }
 
 /** Over the joints that were asked too much, the part taken away; the largest. */
