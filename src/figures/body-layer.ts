@@ -120,7 +120,10 @@ function tubeEdges(tubes: readonly Tube[], forward: Vector): (readonly [Vector, 
     const side = scale(unit(cross(subtract(to, from), forward)), radius);
     const ends = [from, to].map((end): readonly [Vector, Vector] => [add(end, side), subtract(end, side)]);
     const [a, b] = ends;
-    return a === undefined || b === undefined ? [] : [[a[0], b[0]] as const, [a[1], b[1]] as const, a, b];
+    if (a === undefined || b === undefined) return [];
+    const sides = [[a[0], b[0]] as const, [a[1], b[1]] as const];
+    // A thick roll shows its round ends, which are drawn as edges; a bar just ends.
+    return radius > 0.05 ? sides : [...sides, a, b];
   });
 }
 
