@@ -2,7 +2,7 @@ import type { Locks } from "../../plan/optimiser/problem.ts";
 import { buildProblem, type BuiltProblem } from "../../plan/session/build-problem.ts";
 import { type Session, unfoldSession } from "../../plan/session/session-plan.ts";
 import { POSITIONS } from "../../practice/catalogue.ts";
-import { chooseRoughly } from "./choose-roughly.ts";
+import { solveSession } from "../../plan/optimiser/solve-session.ts";
 import type { RungName, Wishes } from "./engine.ts";
 import type { PersonToday } from "./person-today.ts";
 
@@ -31,7 +31,7 @@ export function locksOf(wishes: Wishes): Locks {
 export function planSession(person: PersonToday, minutes: number, wishes: Wishes): SolvedSession {
   const built = buildProblem(person.findings, person.precautions, person.rungs, person.ways, minutes, locksOf(wishes));
   if (person.hold !== null) return { session: null, built, status: "hold", gap: 0 };
-  const solved = chooseRoughly(built.problem);
+  const solved = solveSession(built.problem);
   const session = solved.plan === null ? null : unfoldSession(person.findings, built, solved.plan, person.ways, person.keeper);
   return { session, built, status: solved.status, gap: solved.gap };
 }

@@ -1,6 +1,6 @@
 import type { Approach, Limb } from "../../practice/codes.ts";
 import type { PrecautionFinding } from "../../practice/precautions/precaution.ts";
-import { type BodySide, type Laterality, otherBodySide, type Side, sideOf } from "../../quantity/sides.ts";
+import { type BodySide, type Laterality, otherBodySide, type Side, sideOf, SIDES } from "../../quantity/sides.ts";
 import type { Findings, LookEntry, PreviousSession, StrengthEntry, StrengthReading } from "../../plan/findings.ts";
 import { gradeRank } from "../../plan/person/grade-rank.ts";
 import { LIMB_KEYS, TRUNK_KEYS } from "../../plan/person/slots.ts";
@@ -108,12 +108,13 @@ function readLook(entry: NonNullable<CaseFile["look"]>[number]): LookEntry {
 
 function readStrength(file: CaseFile, laterality: Laterality): StrengthEntry[] {
   const entries: StrengthEntry[] = [];
-  for (const bodySide of ["left", "right"] as const) {
-    const own = file.strength?.[bodySide];
+  // Weak side first: the order, and with it the last digit of what is believed, must not follow a side of the body.
+  for (const side of SIDES) {
+    const own = file.strength?.[sideOf("left", laterality) === side ? "left" : "right"];
     if (own === undefined) continue;
     for (const key of LIMB_KEYS) {
       const value = own[key];
-      if (value !== undefined) entries.push({ side: sideOf(bodySide, laterality), key, reading: readReading(value) });
+      if (value !== undefined) entries.push({ side, key, reading: readReading(value) });
     }
   }
   for (const key of TRUNK_KEYS) {

@@ -1,0 +1,471 @@
+import { moveCost } from "./evaluate.ts";
+import { coverageGain, type Link, type Option, type Plan, type PlanBlock, type SessionProblem, sizeLimits } from "./problem.ts";
+
+/** What was found and how sure it is: `proven` best over the cheapest moves, `limit` when the counted work ran out, `empty` when nothing fits. */
+export interface SolvedPlan {
+  readonly plan: Plan | null;
+  readonly status: "proven" | "limit" | "empty";
+  /** Worth of the plan, and how much more a plan not looked at could be worth at most. */
+  readonly worth: number;
+  readonly gap: number;
+  readonly nodes: number;
+}
+
+/** Steps of the search before it gives up proving; counted, never timed. */
+const NODE_LIMIT = 1_500_000;
+const FIRST_LOOK = 300;
+const DEEPER = 8;
+const PRICE_STEPS = 60;
+const SET_PRICE_STEPS = 14;
+
+interface Way {
+  readonly links: readonly string[];
+  readonly cost: number;
+  readonly halfMinutes: number;
+  readonly strength: number;
+  /** At each position reached: strength spent on the way before and after the move, and what the way back from there takes. */
+  readonly points: readonly { readonly before: number; readonly after: number; readonly wayBack: number; readonly threshold: number | null }[];
+}
+/** An order of the positions of a set, with what its moves cost whatever is done in them. */
+interface Order {
+  readonly positions: readonly number[];
+  readonly ways: readonly (Way | null)[];
+  readonly cost: number;
+  readonly halfMinutes: number;
+  readonly strength: number;
+}
+interface Prices {
+  readonly purposes: Float64Array;
+  readonly minute: number;
+}
+interface Item {
+  readonly option: Option;
+  readonly position: number;
+  readonly units: Int32Array;
+  /** Worth by itself, with the cost of dropping it last time given back. */
+  readonly own: number;
+}
+
+/**
+ * The best session there is: prices on purposes and minutes bound every set of positions from above; sets are searched in
+ * the order of their bounds, items by priced worth, and every order of the positions is judged at each selection. Ends
+ * when no bound is left above the plan in hand.
+ */
+export function solveSession(problem: SessionProblem): SolvedPlan {
+  return new Search(problem).run();
+}
+
+class Search {
+  private readonly items: readonly Item[];
+  private readonly ids: readonly string[];
+  private readonly ways: readonly (readonly (Way | null)[])[];
+  private readonly byPosition: readonly (readonly Item[])[];
+  private readonly baseline: number;
+  private readonly must: ReadonlySet<string>;
+  private nodes = 0;
+  private best: { plan: Plan; worth: number; ties: readonly number[] } | null = null;
+  private exhausted = false;
+  /** The present look ends at this node, and whether it did. */
+  private cap = 0;
+  private capped = false;
+  private openBound = 0;
+  private readonly problem: SessionProblem;
+
+  constructor(problem: SessionProblem) {
+    this.problem = problem;
+    const { locks } = problem;
+    const used = problem.positions.filter((position) => !locks.barPositions.includes(position.id) && problem.options.some((option) => option.position === position.id));
+    this.ids = used.map((position) => position.id);
+    const drop = new Map(problem.lastTime.map((each) => [each.rung, each.dropCost]));
+    this.baseline = -problem.lastTime.reduce((sum, each) => sum + each.dropCost, 0);
+    this.must = new Set(locks.mustHave);
+    this.items = problem.options
+      .filter((option) => this.ids.includes(option.position) && !locks.leaveOut.includes(option.rung))
+      .map((option) => ({
+        option,
+        position: this.ids.indexOf(option.position),
+        units: Int32Array.from(problem.purposes, (purpose) => option.units.reduce((sum, each) => sum + (each.purpose === purpose.id ? each.units : 0), 0)),
+        own: option.worth - option.change.cost + (drop.get(option.rung) ?? 0),
+      }));
+    this.byPosition = this.ids.map((_, p) => this.items.filter((item) => item.position === p));
+    this.ways = this.ids.map((from) => this.ids.map((to) => (from === to ? null : cheapestWay(problem, from, to))));
+  }
+
+  run(): SolvedPlan {
+    const sets = subsets(this.ids.length, sizeLimits.positions).flatMap((set) => {
+      const orders = this.ordersOf(set);
+      return orders.length === 0 || !this.coversMusts(set) ? [] : [{ set, orders }];
+    });
+    const prices = this.price(this.items, PRICE_STEPS, null);
+    const bounded = sets.map((each) => ({ ...each, bound: this.boundOf(each.set, each.orders, prices) })).sort((a, b) => b.bound - a.bound);
+    let open = bounded.map((each) => ({ ...each, tight: null as Prices | null }));
+    // First short looks at every promising set, so that there is a plan in hand; then deeper ones at what is still open.
+    for (let cap = FIRST_LOOK; open.length > 0; cap *= DEEPER) {
+      const unfinished: typeof open = [];
+      for (const each of open) {
+        if (this.best !== null && each.bound <= this.best.worth - 1e-9) continue;
+        const tight = each.tight ?? this.price(this.itemsOf(each.set), SET_PRICE_STEPS, prices);
+        const bound = Math.min(each.bound, this.boundOf(each.set, each.orders, tight));
+        if (this.best !== null && bound <= this.best.worth - 1e-9) continue;
+        this.capped = false;
+        this.cap = this.nodes + cap;
+        if (this.nodes <= NODE_LIMIT) this.searchSet(each.set, each.orders, this.itemsOf(each.set), tight);
+        else this.capped = true;
+        if (this.capped) unfinished.push({ ...each, bound, tight });
+      }
+      open = unfinished.sort((x, y) => y.bound - x.bound);
+      if (this.nodes > NODE_LIMIT) {
+        this.exhausted = true;
+        this.openBound = open.reduce((most, each) => Math.max(most, each.bound), 0);
+        break;
+      }
+    }
+    if (this.best === null) return { plan: null, status: "empty", worth: 0, gap: 0, nodes: this.nodes };
+    const gap = this.exhausted ? Math.max(0, Math.floor(this.openBound) - this.best.worth) : 0;
+    return { plan: this.best.plan, status: this.exhausted && gap > 0 ? "limit" : "proven", worth: this.best.worth, gap, nodes: this.nodes };
+  }
+
+  private itemsOf(set: readonly number[]): Item[] {
+    return this.items.filter((item) => set.includes(item.position));
+  }
+
+  private coversMusts(set: readonly number[]): boolean {
+    for (const rung of this.must) if (!this.items.some((item) => item.option.rung === rung && set.includes(item.position))) return false;
+    return true;
+  }
+
+  /** Every order of the positions that the ways, the beginning, the end and the minutes allow. */
+  private ordersOf(set: readonly number[]): Order[] {
+    const { problem } = this;
+    return permutations(set).flatMap((positions): Order[] => {
+      const first = this.node(positions[0] ?? 0);
+      const last = this.node(positions[positions.length - 1] ?? 0);
+      if (first.entry === null || !last.canEnd) return [];
+      if (problem.locks.startIn !== null && problem.locks.startIn !== first.id) return [];
+      const ways: (Way | null)[] = [null];
+      let { cost, halfMinutes, strength } = first.entry;
+      for (let k = 1; k < positions.length; k++) {
+        const way = this.ways[positions[k - 1] ?? 0]?.[positions[k] ?? 0] ?? null;
+        if (way === null) return [];
+        ways.push(way);
+        cost += way.cost;
+        halfMinutes += way.halfMinutes;
+        strength += way.strength;
+      }
+      halfMinutes += last.wayBack.halfMinutes;
+      if (halfMinutes >= problem.workingHalfMinutes || strength + last.wayBack.strength > problem.strength) return [];
+      return [{ positions, ways, cost, halfMinutes, strength }];
+    });
+  }
+
+  private node(position: number): SessionProblem["positions"][number] {
+    const found = this.problem.positions.find((each) => each.id === this.ids[position]);
+    if (found === undefined) throw new RangeError("no such position");
+    return found;
+  }
+
+  private priced(item: Item, prices: Prices): number {
+    let worth = item.own - prices.minute * item.option.halfMinutes;
+    for (let k = 0; k < item.units.length; k++) worth += (prices.purposes[k] ?? 0) * (item.units[k] ?? 0);
+    return worth;
+  }
+
+  /** What the prices give back: minutes of the day at their price, and the best each purpose could be worth beyond it. */
+  private refund(prices: Prices): number {
+    let sum = prices.minute * this.problem.workingHalfMinutes;
+    this.problem.purposes.forEach((purpose, k) => {
+      let best = 0;
+      for (let units = 1; units <= 4; units++) best = Math.max(best, coverageGain(purpose.need, units) - (prices.purposes[k] ?? 0) * units);
+      sum += best;
+    });
+    return sum;
+  }
+
+  private boundOf(set: readonly number[], orders: readonly Order[], prices: Prices): number {
+    let moving = Number.NEGATIVE_INFINITY;
+    for (const order of orders) moving = Math.max(moving, -order.cost - prices.minute * order.halfMinutes);
+    const values: number[] = [];
+    for (const p of set) {
+      const best = new Map<string, number>();
+      for (const item of this.byPosition[p] ?? []) best.set(item.option.rung, Math.max(best.get(item.option.rung) ?? Number.NEGATIVE_INFINITY, this.priced(item, prices)));
+      const top = [...best.values()].sort((a, b) => b - a).slice(0, sizeLimits.itemsInPosition);
+      // One item at least is done in every position of the set.
+      values.push(...top.map((value, k) => (k === 0 ? value + 1e6 : value)));
+    }
+    values.sort((a, b) => b - a);
+    return this.baseline + this.refund(prices) + moving - set.length * this.problem.prices.helperPlace + bestTotal(values, set.length, this.problem.prices.itemShort);
+  }
+
+  /** Prices that push the bound down, by subgradient steps on the relaxation without moves. Any prices bound truly. */
+  private price(items: readonly Item[], steps: number, from: Prices | null): Prices {
+    const purposes = from === null ? Float64Array.from(this.problem.purposes, (purpose) => purpose.need * 0.4) : Float64Array.from(from.purposes);
+    let minute = from === null ? 2 : from.minute;
+    let best: Prices = { purposes: Float64Array.from(purposes), minute };
+    let least = Number.POSITIVE_INFINITY;
+    for (let step = 0; step < steps; step++) {
+      const now: Prices = { purposes, minute };
+      const byRung = new Map<string, { item: Item; value: number }>();
+      for (const item of items) {
+        const value = this.priced(item, now);
+        const known = byRung.get(item.option.rung);
+        if (known === undefined || value > known.value) byRung.set(item.option.rung, { item, value });
+      }
+      const chosen = [...byRung.values()].sort((a, b) => b.value - a.value).slice(0, sizeLimits.mostItems).filter((each, k) => each.value > 0 || k < sizeLimits.fewestItems);
+      const bound = this.refund(now) + chosen.reduce((sum, each) => sum + each.value, 0);
+      if (bound < least) {
+        least = bound;
+        best = { purposes: Float64Array.from(purposes), minute };
+      }
+      const size = 12 / (1 + step * 0.25);
+      const slack = this.problem.workingHalfMinutes - chosen.reduce((sum, each) => sum + each.item.option.halfMinutes, 0);
+      minute = Math.max(0, minute - (size * slack) / 150);
+      this.problem.purposes.forEach((purpose, k) => {
+        const price = purposes[k] ?? 0;
+        let wanted = 0;
+        let gain = 0;
+        for (let units = 1; units <= 4; units++) {
+          const value = coverageGain(purpose.need, units) - price * units;
+          if (value > gain) {
+            gain = value;
+            wanted = units;
+          }
+        }
+        const got = chosen.reduce((sum, each) => sum + (each.item.units[k] ?? 0), 0);
+        purposes[k] = Math.max(0, price + (size * (wanted - got)) / 2);
+      });
+    }
+    return best;
+  }
+
+  /** Depth first over the items of a set, the most priced worth first; every selection that uses all its positions is judged. */
+  private searchSet(set: readonly number[], orders: readonly Order[], own: readonly Item[], prices: Prices): void {
+    const { problem } = this;
+    const ranked = own.map((item) => ({ item, value: this.priced(item, prices) })).sort((a, b) => b.value - a.value || (a.item.option.id < b.item.option.id ? -1 : 1));
+    const leastMinutes = Math.min(...orders.map((order) => order.halfMinutes));
+    const leastStrength = Math.min(...orders.map((order) => order.strength + this.node(order.positions[order.positions.length - 1] ?? 0).wayBack.strength));
+    let moving = Number.NEGATIVE_INFINITY;
+    for (const order of orders) moving = Math.max(moving, -order.cost - prices.minute * order.halfMinutes);
+    const fixed = this.baseline + this.refund(prices) + moving - set.length * problem.prices.helperPlace;
+    const short = problem.prices.itemShort;
+    const chosen: Item[] = [];
+    const inPosition = new Map<number, number>();
+    const visit = (from: number, value: number, minutes: number, strength: number): void => {
+      this.nodes++;
+      if (chosen.length > 0 && set.every((p) => (inPosition.get(p) ?? 0) > 0)) this.judge(chosen, orders);
+      if (chosen.length >= sizeLimits.mostItems) return;
+      if (this.nodes > this.cap) {
+        this.capped = true;
+        return;
+      }
+      for (let i = from; i < ranked.length; i++) {
+        const candidate = ranked[i];
+        if (candidate === undefined) break;
+        // Bound: this and the next best, whatever they are, up to the most items; short sessions cost.
+        let rest = 0;
+        let top = Number.NEGATIVE_INFINITY;
+        for (let n = chosen.length; n <= sizeLimits.mostItems; n++) {
+          top = Math.max(top, rest - short * Math.max(0, sizeLimits.fewestItems - n));
+          rest += ranked[i + n - chosen.length]?.value ?? -1e9;
+        }
+        if (this.best !== null && fixed + value + top < this.best.worth) break;
+        const { item } = candidate;
+        if ((inPosition.get(item.position) ?? 0) >= sizeLimits.itemsInPosition) continue;
+        if (minutes + item.option.halfMinutes > problem.workingHalfMinutes - leastMinutes) continue;
+        if (strength + item.option.strength > problem.strength - leastStrength) continue;
+        if (!goesWith(item.option, chosen)) continue;
+        chosen.push(item);
+        inPosition.set(item.position, (inPosition.get(item.position) ?? 0) + 1);
+        visit(i + 1, value + candidate.value, minutes + item.option.halfMinutes, strength + item.option.strength);
+        inPosition.set(item.position, (inPosition.get(item.position) ?? 1) - 1);
+        chosen.pop();
+      }
+    };
+    visit(0, 0, 0, 0);
+  }
+
+  /** Exact worth of a selection in its best order of positions. */
+  private judge(chosen: readonly Item[], orders: readonly Order[]): void {
+    const { problem } = this;
+    for (const rung of this.must) if (!chosen.some((item) => item.option.rung === rung)) return;
+    for (const [activity] of new Map(chosen.map((item) => [item.option.activity, true]))) {
+      const indices = chosen.filter((item) => item.option.activity === activity).map((item) => item.option.ladderIndex);
+      if (Math.max(...indices) - Math.min(...indices) > 1) return;
+    }
+    let coverage = 0;
+    problem.purposes.forEach((purpose, k) => {
+      coverage += coverageGain(purpose.need, chosen.reduce((sum, item) => sum + (item.units[k] ?? 0), 0));
+    });
+    const places = new Set(chosen.map((item) => `${item.position}|${item.option.helperPlace}`));
+    const base =
+      this.baseline +
+      coverage +
+      chosen.reduce((sum, item) => sum + item.own, 0) -
+      places.size * problem.prices.helperPlace -
+      Math.max(0, sizeLimits.fewestItems - chosen.length) * problem.prices.itemShort;
+    for (const order of orders) {
+      let worth = base - order.cost;
+      if (this.best !== null && worth < this.best.worth) continue;
+      for (const item of chosen) worth -= item.option.freshnessCost * order.positions.indexOf(item.position);
+      if (this.best !== null && worth < this.best.worth) continue;
+      const blocks = this.fit(chosen, order);
+      if (blocks === null) continue;
+      const plan: Plan = { blocks };
+      const ties = tieKey(chosen, order, plan, problem);
+      if (this.best === null || worth > this.best.worth || compareTies(ties, this.best.ties) < 0) this.best = { plan, worth, ties };
+    }
+  }
+
+  /** The blocks of an order, if minutes, strength for the way back at every point, freshness and prerequisites allow it. */
+  private fit(chosen: readonly Item[], order: Order): PlanBlock[] | null {
+    const { problem } = this;
+    const minutes = order.halfMinutes + chosen.reduce((sum, item) => sum + item.option.halfMinutes, 0);
+    if (minutes > problem.workingHalfMinutes) return null;
+    const blocks: PlanBlock[] = [];
+    const done = new Set<string>();
+    let spent = 0;
+    for (let k = 0; k < order.positions.length; k++) {
+      const position = order.positions[k] ?? 0;
+      const node = this.node(position);
+      if (k === 0) spent += node.entry?.strength ?? 0;
+      else {
+        const way = order.ways[k];
+        if (way === null || way === undefined) return null;
+        for (const point of way.points) {
+          if (point.threshold !== null && spent + point.before > point.threshold) return null;
+          if (spent + point.after + point.wayBack > problem.strength) return null;
+        }
+        spent += way.strength;
+      }
+      if (spent + node.wayBack.strength > problem.strength) return null;
+      const own = inOrder(chosen.filter((item) => item.position === position));
+      for (const item of own) {
+        if (item.option.freshnessLimit !== null && spent > item.option.freshnessLimit) return null;
+      }
+      for (const item of own) {
+        if (item.option.prerequisite !== null && !done.has(item.option.prerequisite)) return null;
+        done.add(item.option.rung);
+      }
+      spent += own.reduce((sum, item) => sum + item.option.strength, 0);
+      if (spent + node.wayBack.strength > problem.strength) return null;
+      blocks.push({ position: node.id, links: [...(order.ways[k]?.links ?? [])], options: own.map((item) => item.option.id) });
+    }
+    return blocks;
+  }
+}
+
+/** Prerequisites before what needs them, then hard things, then the same place of the helper together. */
+function inOrder(items: readonly Item[]): Item[] {
+  const needed = new Set(items.flatMap((item) => item.option.prerequisite ?? []));
+  const rank = (item: Item) => (needed.has(item.option.rung) ? 0 : 1);
+  return [...items].sort(
+    (a, b) =>
+      rank(a) - rank(b) ||
+      b.option.freshnessCost - a.option.freshnessCost ||
+      (a.option.helperPlace < b.option.helperPlace ? -1 : a.option.helperPlace > b.option.helperPlace ? 1 : 0) ||
+      (a.option.activity < b.option.activity ? -1 : a.option.activity > b.option.activity ? 1 : 0) ||
+      a.option.ladderIndex - b.option.ladderIndex,
+  );
+}
+
+function goesWith(option: Option, chosen: readonly Item[]): boolean {
+  let same = 0;
+  for (const { option: other } of chosen) {
+    if (other.rung === option.rung) return false;
+    if (option.substitutes !== null && other.substitutes === option.substitutes) return false;
+    if (other.activity === option.activity) {
+      same++;
+      if (Math.abs(other.ladderIndex - option.ladderIndex) > 1) return false;
+    }
+  }
+  return same < sizeLimits.rungsOfActivity;
+}
+
+/** Among equal worth: fewest changes, helper moves, minutes, then the order of the catalogue. */
+function tieKey(chosen: readonly Item[], order: Order, plan: Plan, problem: SessionProblem): readonly number[] {
+  const changes = chosen.filter((item) => item.option.change.kind !== "kept").length;
+  let moves = 0;
+  let place: string | null = null;
+  for (const block of plan.blocks) {
+    for (const id of block.options) {
+      const now = problem.options.find((option) => option.id === id)?.helperPlace ?? null;
+      if (place !== null && now !== place) moves++;
+      place = now;
+    }
+  }
+  const minutes = order.halfMinutes + chosen.reduce((sum, item) => sum + item.option.halfMinutes, 0);
+  return [changes, moves, minutes, ...plan.blocks.flatMap((block) => block.options.map((id) => problem.options.findIndex((option) => option.id === id)))];
+}
+
+function compareTies(a: readonly number[], b: readonly number[]): number {
+  for (let k = 0; k < Math.max(a.length, b.length); k++) {
+    const difference = (a[k] ?? -1) - (b[k] ?? -1);
+    if (difference !== 0) return difference;
+  }
+  return 0;
+}
+
+/** The best sum of the first values for 5 to 7 items (fewer cost), the first of each position being sure. */
+function bestTotal(values: readonly number[], sure: number, short: number): number {
+  let sum = 0;
+  let best = Number.NEGATIVE_INFINITY;
+  values.slice(0, sizeLimits.mostItems).forEach((raw, k) => {
+    sum += raw > 5e5 ? raw - 1e6 : raw;
+    const count = k + 1;
+    if (count >= sure) best = Math.max(best, sum - short * Math.max(0, sizeLimits.fewestItems - count));
+  });
+  return best;
+}
+
+/** Cheapest way between two positions by what it costs, then minutes; barred positions are not passed through. */
+function cheapestWay(problem: SessionProblem, from: string, to: string): Way | null {
+  const done = new Set<string>();
+  const front = new Map<string, { links: Link[]; cost: number; halfMinutes: number }>([[from, { links: [], cost: 0, halfMinutes: 0 }]]);
+  while (front.size > 0) {
+    let at: string | null = null;
+    for (const [id, each] of front) {
+      const best = at === null ? undefined : front.get(at);
+      if (best === undefined || each.cost < best.cost || (each.cost === best.cost && each.halfMinutes < best.halfMinutes)) at = id;
+    }
+    if (at === null) break;
+    const here = front.get(at);
+    front.delete(at);
+    if (here === undefined) break;
+    if (at === to) return wayOf(problem, here.links, here.cost);
+    done.add(at);
+    for (const link of problem.links) {
+      if (link.from !== at || done.has(link.to) || problem.locks.barPositions.includes(link.to)) continue;
+      const cost = here.cost + moveCost(problem, link);
+      const halfMinutes = here.halfMinutes + link.halfMinutes;
+      const known = front.get(link.to);
+      if (known === undefined || cost < known.cost || (cost === known.cost && halfMinutes < known.halfMinutes)) front.set(link.to, { links: [...here.links, link], cost, halfMinutes });
+    }
+  }
+  return null;
+}
+
+function wayOf(problem: SessionProblem, links: readonly Link[], cost: number): Way {
+  let strength = 0;
+  const points = links.map((link) => {
+    const before = strength;
+    strength += link.strength;
+    const wayBack = problem.positions.find((position) => position.id === link.to)?.wayBack.strength ?? 0;
+    return { before, after: strength, wayBack, threshold: link.threshold };
+  });
+  return { links: links.map((link) => link.id), cost, halfMinutes: links.reduce((sum, link) => sum + link.halfMinutes, 0), strength, points };
+}
+
+function subsets(count: number, most: number): number[][] {
+  const found: number[][] = [];
+  const grow = (from: number, set: number[]): void => {
+    if (set.length > 0) found.push(set);
+    if (set.length === most) return;
+    for (let i = from; i < count; i++) grow(i + 1, [...set, i]);
+  };
+  grow(0, []);
+  return found;
+}
+
+function permutations(set: readonly number[]): number[][] {
+  if (set.length <= 1) return [[...set]];
+  return set.flatMap((first) => permutations(set.filter((each) => each !== first)).map((rest) => [first, ...rest]));
+}
