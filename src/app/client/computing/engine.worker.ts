@@ -1,0 +1,39 @@
+/// <reference lib="webworker" />
+import { createEngine } from "../../engine/create-engine.ts";
+import type { Engine } from "../../engine/engine.ts";
+import { DESK } from "./desk.worker.ts";
+import type { AnyCall, Answerer, Call, Method, Reply } from "./questions.ts";
+
+/** Computes beside the page, so that the page answers a touch at once. */
+type Answers = { readonly [K in Method]: (...args: Parameters<Answerer[K]>) => ReturnType<Answerer[K]> | Promise<ReturnType<Answerer[K]>> };
+
+let started: Promise<Engine> | null = null;
+function engine(): Promise<Engine> {
+  started ??= createEngine();
+  return started;
+}
+
+const ANSWERS: Answers = {
+  ...DESK,
+  version: async () => (await engine()).version,
+  check: async (...args) => (await engine()).check(...args),
+  plan: async (...args) => (await engine()).plan(...args),
+  effort: async (...args) => (await engine()).effort(...args),
+  catalogue: async () => (await engine()).catalogue(),
+  absence: async (...args) => (await engine()).absence(...args),
+  sheet: async (...args) => (await engine()).sheet(...args),
+  picture: async (...args) => (await engine()).picture(...args),
+  lookPicture: async (...args) => (await engine()).lookPicture(...args),
+};
+
+async function answer<K extends Method>({ id, method, args }: Call<K>): Promise<Reply> {
+  try {
+    return { id, ok: true, value: await ANSWERS[method](...args) };
+  } catch (error) {
+    return { id, ok: false, because: error instanceof Error ? error.message : "unknown" };
+  }
+}
+
+self.addEventListener("message", ({ data }: MessageEvent<AnyCall>) => {
+  void answer(data).then((reply) => self.postMessage(reply));
+});

@@ -1,0 +1,72 @@
+import { useState } from "react";
+import { Button, Link } from "react-aria-components";
+import type { KeptPerson } from "../record/database.ts";
+import { usePlan } from "../plan/use-plan.ts";
+import { goTo, pathOf } from "../shell/route.ts";
+import { AfterLast } from "./after-last.tsx";
+import { Memory } from "./memory.tsx";
+import { OneSet } from "./one-set.tsx";
+import { startSession, useSession } from "./use-session.ts";
+import { VitalsLeaf } from "./vitals-leaf.tsx";
+import "./mat.css";
+
+/** The session as it runs: one set at a time, to be read from two metres. */
+export function MatView({ person }: { readonly person: KeptPerson }) {
+  const session = useSession(person);
+  const { kept } = usePlan(person);
+  const [fromMemory, setFromMemory] = useState(false);
+  const [measuring, setMeasuring] = useState(false);
+  if (session === undefined) return <p className="small">One moment.</p>;
+  const start = async (memory: boolean) => {
+    if (kept === null) return;
+    await startSession(person, kept);
+    setFromMemory(memory);
+  };
+  if (session === null || session.state.phase === "signed" || session.state.items.length === 0) {
+    const ready = kept !== null && kept.plan.hold === null && kept.plan.items.length > 0;
+    return (
+      <div className="mat-start">
+        <h1>{session === null ? "Ready when both of you are." : "That session is closed."}</h1>
+        <p className="said">
+          {ready
+            ? `${kept.plan.items.length} items, ${Math.round(kept.plan.workingMinutes)} working minutes. One touch writes a set; nothing is lost when the screen goes dark.`
+            : kept?.plan.hold === null || kept === null
+              ? "There is no session to start yet: see the plan."
+              : "Nothing at the mat today: see the plan."}
+        </p>
+        <div className="row">
+          <Button className="press filled large" isDisabled={!ready} onPress={() => void start(false)}>
+            Start
+          </Button>
+          <Button className="press large" isDisabled={!ready} onPress={() => void start(true)}>
+            Write it down from memory
+          </Button>
+          <Link className="textlink" href={pathOf({ view: "plan", person: person.id })}>
+            See the plan
+          </Link>
+        </div>
+      </div>
+    );
+  }
+  const { next } = session.state;
+  return (
+    <>
+      {fromMemory ? (
+        <Memory person={person} session={session} onBack={() => setFromMemory(false)} onDone={() => goTo({ view: "note", person: person.id })} />
+      ) : next === null ? (
+        <AfterLast person={person} session={session} />
+      ) : (
+        <OneSet key={`${next.activity}/${next.rung}`} person={person} session={session} next={next} />
+      )}
+      <div className="mat-tools no-print">
+        <Button className="textlink" onPress={() => setMeasuring(true)}>
+          Pressure and pulse
+        </Button>
+        <Button className="textlink" onPress={() => setFromMemory(!fromMemory)}>
+          {fromMemory ? "One set at a time" : "All of it from memory"}
+        </Button>
+      </div>
+      <VitalsLeaf open={measuring} session={session} onClose={() => setMeasuring(false)} />
+    </>
+  );
+}

@@ -1,0 +1,136 @@
+import { useCallback, useEffect, useState } from "react";
+import { Button } from "react-aria-components";
+import { shown, useAnswer } from "../computing/use-answer.ts";
+import { Figure } from "../parts/figure.tsx";
+import type { KeptPerson } from "../record/database.ts";
+import { LineDrawing } from "../session-line/line-drawing.tsx";
+import { stretchesOf } from "../session-line/stretches.ts";
+import { useTicks } from "../plan/ticks.ts";
+import { NotQuite } from "./not-quite.tsx";
+import { StopLeaf } from "./stop-leaf.tsx";
+import { Timer, useSeconds } from "./timer.tsx";
+import type { OpenSession } from "./use-session.ts";
+
+/** How long the last set can be taken back where its button stands [s]. */
+const UNDO_SECONDS = 10;
+
+/** One set of one item: its name, one word, the count, the picture and three large answers. */
+export function OneSet({ person, session, next }: { readonly person: KeptPerson; readonly session: OpenSession; readonly next: { readonly activity: string; readonly rung: string; readonly set: number } }) {
+  const of = { activity: next.activity, rung: next.rung };
+  const sheet = shown(useAnswer(person.case, "sheet", [person.case, of]));
+  const picture = useAnswer(person.case, "picture", [person.case, { ...of, kind: "item", theme: "screen", width: 640 }]);
+  const planned = session.state.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung)?.planned ?? null;
+  const item = session.plan?.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung);
+  const [count, setCount] = useState(0);
+  const [rest, setRest] = useState<number | null>(null);
+  const [undo, setUndo] = useState<readonly string[] | null>(null);
+  const [dialog, setDialog] = useState<"notQuite" | "stop" | null>(null);
+  const [ticks, setTicks] = useTicks(person.id, of);
+  const { add, state } = session;
+  const stopped = state.phase === "stopped";
+
+  const done = useCallback(async () => {
+    const ids = await add([{ kind: "setDone", activity: next.activity, rung: next.rung, asPlanned: true }]);
+    setUndo(ids);
+    setCount(0);
+    setRest(item?.dose.restSeconds ?? 0);
+  }, [add, item, next.activity, next.rung]);
+
+  useEffect(() => {
+    if (undo === null) return;
+    const timer = setTimeout(() => setUndo(null), UNDO_SECONDS * 1000);
+    return () => clearTimeout(timer);
+  }, [undo]);
+
+  useEffect(() => {
+    const press = (event: KeyboardEvent) => {
+      const busy = dialog !== null || stopped || event.repeat || event.ctrlKey || event.metaKey || event.altKey;
+      const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+      if (busy || typing) return;
+      if (event.key === "s" || event.key === "S") setDialog("stop");
+      // On a focused control the space bar belongs to that control.
+      if (event.key === " " && (event.target === document.body || (event.target instanceof Element && event.target.id === "main"))) {
+        event.preventDefault();
+        void done();
+      }
+    };
+    addEventListener("keydown", press);
+    return () => removeEventListener("keydown", press);
+  }, [dialog, stopped, done]);
+
+  const takeBack = async () => {
+    if (undo === null) return;
+    await add(undo.map((event) => ({ kind: "undone" as const, event })));
+    setUndo(null);
+    setRest(null);
+  };
+  const restLeft = useSeconds(rest, () => setRest(null));
+  const stretches = session.plan === null ? [] : stretchesOf(session.plan);
+  const touched = stretches.findIndex((stretch) => stretch.item !== null && session.plan?.items[stretch.item] === item);
+  const hold = planned?.repetitions === undefined ? planned?.holdSeconds : undefined;
+  return (
+    <div className="mat">
+      {stretches.length > 0 && (
+        <div className="mat-line">
+          <LineDrawing stretches={stretches} minutes={session.plan?.minutes ?? 1} touched={touched} width={1000} floorMat above={100} />
+        </div>
+      )}
+      <div className="mat-words">
+        <h1 className="mat-name">{sheet?.name ?? ""}</h1>
+        <div className="mat-cue">
+          <p className="mat-word">{sheet?.cue ?? ""}</p>
+          {hold === undefined ? (
+            <Button className="mat-count" aria-label={`Count one more: ${count} of ${planned?.repetitions ?? 1}`} onPress={() => setCount(Math.min(count + 1, planned?.repetitions ?? 99))}>
+              <span>{count}</span> <small>of {planned?.repetitions ?? 1}</small>
+            </Button>
+          ) : (
+            <Timer seconds={hold} />
+          )}
+        </div>
+        <p className="mat-second" role="status">
+          {restLeft !== null ? `rest ${clock(restLeft)}; then ` : ""}set {next.set} of {planned?.sets ?? next.set}
+          {restLeft === null && sheet?.yourHands[0] !== undefined ? `, ${sheet.yourHands[0].charAt(0).toLowerCase()}${sheet.yourHands[0].slice(1).replace(/\.$/, "")}` : ""}
+        </p>
+      </div>
+      <Figure answer={picture} wait="The picture is being drawn" className="mat-picture" />
+      <div className="mat-presses">
+        <Button className="press filled mat-done" onPress={() => void done()}>
+          Done as planned
+        </Button>
+        {undo !== null ? (
+          <Button className="press mat-other" onPress={() => void takeBack()}>
+            Undo
+          </Button>
+        ) : (
+          <Button className="press mat-other" onPress={() => setDialog("notQuite")}>
+            Not quite…
+          </Button>
+        )}
+        <Button className="press ink mat-stop" onPress={() => setDialog("stop")}>
+          Stop
+        </Button>
+      </div>
+      {dialog === "notQuite" && sheet !== null && (
+        <NotQuite
+          sheet={sheet}
+          planned={planned}
+          ticks={ticks}
+          onBack={() => setDialog(null)}
+          onNoted={async (events) => {
+            setDialog(null);
+            setCount(0);
+            setTicks([]);
+            setUndo(await add(events));
+          }}
+        />
+      )}
+      {(dialog === "stop" || stopped) && (
+        <StopLeaf session={session} of={of} wayOut={sheet?.wayOut.hurry ?? []} her={person.case.person.sex === "female" ? "her" : "him"} onClose={() => setDialog(null)} />
+      )}
+    </div>
+  );
+}
+
+export function clock(seconds: number): string {
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+}
