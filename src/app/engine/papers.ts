@@ -15,6 +15,7 @@ import {
   type Paper,
   type Picture,
   type PlannedRung,
+  sayOfPerson,
   therapistPaper,
   writeNote,
 } from "../../sheets/index.ts";
@@ -107,6 +108,22 @@ function outOfToday(plan: PlanAnswer): { name: string; because: string; instead:
   });
 }
 
+const LINE_WIDTH = 760;
+/** Width of a letter under the line [px], a little generous. */
+const LETTER = 7;
+
+/** Words in at most three lines that fit under a stretch; a longer word stands alone. */
+function wrapped(text: string, width: number): string[] {
+  const most = Math.max(5, Math.floor(width / LETTER));
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines.slice(0, 3);
+}
+
 /** The session line for paper, from the plan's own stretches. */
 function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
   const body = buildBody({ sex: file.person.sex, height: file.person.heightCm / 100, mass: file.person.massKg }, 1);
@@ -126,12 +143,18 @@ function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
       sets: isItem ? own.dose.sets : 0,
       repetitions: isItem ? (own.dose.repetitions ?? 1) : 0,
       hold,
-      words: isItem ? [activity?.name ?? ""] : k === 0 ? ["Arrive"] : k === plan.timeline.length - 1 ? ["Way back"] : [],
+      words: isItem
+        ? wrapped(sayOfPerson(activity?.rungs.find((rung) => rung.id === own.rung)?.plainName ?? "", lateralityOf(file)), ((stretch.toMinute - stretch.fromMinute) * LINE_WIDTH) / plan.minutes)
+        : k === 0
+          ? ["Arrive"]
+          : k === plan.timeline.length - 1
+            ? ["Rest"]
+            : [],
     };
   });
   const line = drawSessionLine({
     stretches,
-    width: 760,
+    width: LINE_WIDTH,
     theme: "paper",
     matHeight: file.place === "floorMat" ? 0 : MAT_HEIGHT,
     minuteWords: { from: "0 minutes", to: String(plan.minutes) },
