@@ -35,7 +35,7 @@ export function answerPlan(person: PersonToday, session: Session | null, solved:
             from: transition.from,
             to: transition.to,
             minutes: Math.max(0.5, Math.round(transition.minutes * 2) / 2),
-            steps: transition.steps.map((step) => [step.moves, `You: ${step.helper}`, ...(step.onCount === null ? [] : [`On the count of ${step.onCount}.`]), ...(step.words === null ? [] : [`Say: ${step.words}.`])].join(" ")),
+            steps: transition.steps.map((step) => [step.moves, `You: ${step.helper}`, ...(step.onCount === null ? [] : [`On the count of ${step.onCount.replace(/^on /, "")}.`]), ...(step.words === null ? [] : [`Say: ${step.words}.`])].join(" ")),
           })),
     wayBack: session?.wayBack === undefined || session.wayBack === null ? null : { ...session.wayBack, planned: [...session.wayBack.planned], hurry: [...session.wayBack.hurry] },
     helperMoves: session === null ? [] : session.helperMoves.map((move) => ({ ...move })),

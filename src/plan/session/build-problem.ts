@@ -149,8 +149,8 @@ function unitsOf(today: RungToday, dose: DoseToday): Option["units"] {
 function worthOf(findings: Findings, today: RungToday, step: LadderStepToday | null): number {
   const effort = today.asks === null ? 0 : today.asks.cautious;
   let worth = effort < 0.15 ? -12 : effort < 0.3 ? 0 : effort <= 0.85 ? 14 : effort <= 1 ? 2 : -4;
-  // A ladder not seen yet is entered low.
-  if (today.seen === null && step === null) worth -= 3 * today.index;
+  // A ladder not seen yet is entered low, and where it takes no push.
+  if (today.seen === null && step === null) worth -= 5 * today.index + (today.help !== null && today.help.newtons > 0 ? 20 : 0);
   for (const limb of ["arm", "leg", "trunk"] as const) {
     if (findings.approach[limb] === "train" && today.rung.limbs[limb] === "train") worth += 6;
     if (findings.approach[limb] === "spare" && today.rung.limbs[limb] === "lend") worth -= 8;
