@@ -52,7 +52,8 @@ export function seenOn(findings: Findings, activity: Activity): SeenOnLadder | n
       words.push(`Logged${session.date === null ? "" : ` ${session.date}`}: ${activity.rungs[at]?.name ?? item.rung}, ${loggedWords(item)}.`);
       if (item.done === "asPlanned" && !item.gaveWay) {
         done = Math.max(done, at);
-        failed = Math.max(failed, at + 1);
+        // What gave way before is open again one rung above what has since been done as planned.
+        failed = Math.max(failed, at + 2);
       } else if (item.gaveWay !== null) failed = Math.min(failed, at + 1);
     }
   }
