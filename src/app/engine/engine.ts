@@ -77,8 +77,8 @@ export interface Basis {
 }
 
 export interface PictureRequest extends RungName {
-  /** The item with helper and marks; the mat from above; the hands close up; the body alone. */
-  readonly kind: "item" | "above" | "hands" | "body";
+  /** The item with helper and marks; the mat from above; the hands close up; the body alone; the body level from the weak side, for the session line. */
+  readonly kind: "item" | "above" | "hands" | "body" | "line";
   readonly theme: "screen" | "paper";
   readonly width: number;
 }

@@ -7,6 +7,7 @@ import type { PoseSpecification } from "../../mechanics/pose/specification.ts";
 import { poseOf } from "../../plan/assess/posed.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
 import { outlineOf, positionRow } from "../../plan/session/session-plan.ts";
+import { jointsOf, scaleOf } from "./anchors.ts";
 import type { Picture, PictureRequest } from "./engine.ts";
 import type { PersonToday } from "./person-today.ts";
 import { lowerFirst } from "./words.ts";
@@ -22,16 +23,29 @@ export function drawRung(person: PersonToday, today: RungToday, request: Picture
     const above = drawFromAbove({ ...figure, words: { hands: "your hands", knees: HALF_KNEE.test(today.rung.helper.pose) ? "your knees" : "your feet", feet: "your feet", wayOut: "way out" } });
     return { svg: above.svg, text: aboveText(person, today) };
   }
-  const drawn = drawFigure(request.kind === "hands" ? { ...figure, closeUp: 0 } : figure);
-  return { svg: drawn.svg, text: figureText(today, drawn) };
+  const drawn = drawFigure(request.kind === "hands" ? { ...figure, closeUp: 0 } : request.kind === "line" ? { ...figure, view: LEVEL_VIEW } : figure);
+  const text = figureText(today, drawn);
+  if (request.kind !== "line") return { svg: drawn.svg, text };
+  return { svg: bodyAlone(drawn), text, scale: scaleOf(drawn, person.drawnBody.weakAt === -1) };
 }
+
+/** From the weak side, nearly level: the body as it rides on the session line. */
+const LEVEL_VIEW = { azimuthDeg: 90, elevationDeg: 3 } as const;
+
+/** The person without ground, things and marks. */
+function bodyAlone({ bodyLayer: { width, height, people } }: Figure): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}">${people}</svg>`;
+}
+
+/** Height of a pose's picture over its width: lying and standing fit the same place, their lines equally strong. */
+const POSE_HEIGHT = 0.42;
 
 /** A pose that is no rung: a resting position, or a task of the look. */
 export function drawPose(person: PersonToday, specification: PoseSpecification, words: string, width: number, theme: "screen" | "paper"): Picture {
   const prepared = person.drawn.prepare(specification);
   if (!prepared.possible) return { svg: "", text: words };
-  const figure = drawFigure({ body: person.drawnBody, configuration: prepared.pose.configuration, specification, size: { width }, theme, look: lookFor(person, specification) });
-  return { svg: figure.svg, text: words };
+  const figure = drawFigure({ body: person.drawnBody, configuration: prepared.pose.configuration, specification, size: { width, height: Math.round(width * POSE_HEIGHT) }, theme, look: lookFor(person, specification) });
+  return { svg: figure.svg, text: words, joints: jointsOf(figure, person.drawnBody.weakAt === -1) };
 }
 
 function figureInput(person: PersonToday, today: RungToday, request: PictureRequest): FigureInput | null {
@@ -39,18 +53,19 @@ function figureInput(person: PersonToday, today: RungToday, request: PictureRequ
   const specification = poseOf(rung);
   const prepared = person.drawn.prepare(specification);
   if (!prepared.possible) return null;
-  const withHelper = request.kind !== "body";
+  const withHelper = request.kind !== "body" && request.kind !== "line";
   const start = rung.start === undefined ? null : person.drawn.prepare(rung.start);
   return {
     body: person.drawnBody,
     configuration: prepared.pose.configuration,
-    specification,
+    // On the line the body stands alone: nothing it rests on may cut it.
+    ...(request.kind === "line" ? {} : { specification }),
     size: { width: request.width },
     theme: request.theme,
     density: request.theme === "paper" ? 2 : 1.5,
     look: lookFor(person, specification),
     ...(withHelper ? { helper: { pose: rung.helper.pose, at: rung.helper.at, hands: rung.helper.hands.map(({ site, does }) => ({ site, does })) } } : {}),
-    ...(start?.possible === true && rung.limbFree !== null ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } } : {}),
+    ...(start?.possible === true && rung.limbFree !== null && request.kind !== "line" ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } } : {}),
     marks: marksOf(person, today, request.kind),
   };
 }
@@ -65,7 +80,7 @@ const turned = (person: PersonToday, v: Vector): Vector => (person.laterality.we
 
 function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["kind"]): Marks {
   const { asks, prepared } = today;
-  if (asks === null || prepared === null || kind === "hands") return {};
+  if (asks === null || prepared === null || kind === "hands" || kind === "line") return {};
   const outline = kind === "above" ? outlineOf(person.keeper, today) : null;
   const centre = prepared.pose.centre;
   const effort = hardestSegment(today);

@@ -8,7 +8,7 @@ import { pathOf } from "../shell/route.ts";
 import { sayDose } from "../words/dose-words.ts";
 import { useTicks } from "./ticks.ts";
 
-const ITEM_WIDTH = 460;
+const ITEM_WIDTH = 420;
 
 /** One item as it is done: pictures, places, words, dose, what to see, when to stop. No figure of effort here. */
 export function ItemPanel({
@@ -34,7 +34,7 @@ export function ItemPanel({
       <Figure answer={picture} wait="The picture is being drawn" className="item-picture" />
       <Figure answer={above} wait="The mat from above is being drawn" className="item-above" />
       <div className="item-words">
-        <div className="spread">
+        <div className="item-title">
           <h2>{name}</h2>
           <Link className="textlink" href={pathOf({ view: "item", person: person.id, activity, rung })}>
             All of it
@@ -49,7 +49,7 @@ export function ItemPanel({
               {sheet.yourKnee === null ? "" : ` ${sheet.yourKnee}`}
             </dd>
             <dt>Your hands</dt>
-            <dd>{sheet.yourHands.length === 0 ? "Ready, not touching." : sheet.yourHands.join("; ")}</dd>
+            <dd>{sheet.yourHands.length === 0 ? "Ready, not touching." : `${sheet.yourHands.map((hand) => hand.replace(/\.$/, "")).join("; ")}.`}</dd>
             <dt>Say</dt>
             <dd className="say">“{sheet.say}”</dd>
             <dt>Good is</dt>

@@ -47,7 +47,7 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
   const item = stretch?.item === null || stretch === undefined ? null : (plan.items[stretch.item] ?? null);
   const first = plan.items[0];
   const rung = item ?? (at === 0 ? first : plan.items.at(-1));
-  const body = shown(useAnswer(person.case, "picture", rung === undefined || item === null ? null : [person.case, { activity: rung.activity, rung: rung.rung, kind: "body", theme: "screen", width: 300 }]));
+  const body = shown(useAnswer(person.case, "picture", rung === undefined || item === null ? null : [person.case, { activity: rung.activity, rung: rung.rung, kind: "line", theme: "screen", width: 300 }]));
   const words = wordsOfStretches(stretches, plan, catalogue);
   const isFirst = (person.case.previous ?? []).length === 0;
   return (
@@ -58,7 +58,7 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
           <h1>{sayToday(person, plan)}</h1>
           <div className="row plan-minutes">
             <p className="small">
-              {minutesOf(plan.workingMinutes)} working minutes of {person.minutes}
+              {minutesOf(plan.workingMinutes)} working minutes of
             </p>
             <Stepper label="Whole slot in minutes" hideLabel value={person.minutes} min={15} max={120} step={5} onChange={(minutes) => void changePerson(person.id, { minutes })} />
           </div>

@@ -24,6 +24,10 @@ export function nameOfRung(catalogue: CatalogueAnswer | null, activity: string, 
   const name = found?.rungs.find(({ id }) => id === rung)?.name;
   return found === undefined || name === undefined ? spell(`${activity}, ${rung}`) : `${found.name}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
+/** Where an activity comes twice its rungs tell them apart. */
+function nameOfRungAlone(catalogue: CatalogueAnswer | null, activity: string, rung: string): string {
+  return catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.name ?? spell(rung);
+}
 export function nameOfPosition(catalogue: CatalogueAnswer | null, position: string): string {
   return catalogue?.positions.find(({ id }) => id === position)?.name ?? spell(position);
 }
@@ -44,7 +48,8 @@ export function wordsOfStretches(stretches: readonly Stretch[], plan: PlanAnswer
     if (kind === "arrive" || (kind === "item" && planned === undefined)) return { name: "Arrive, belt, pressure", heard: `Arrive, belt, pressure, ${minutes}.`, changed: false };
     if (planned === undefined) return { name: "Way back, rest", heard: `Way back and rest, ${minutes}.`, changed: false };
     const changed = isChanged(plan, catalogue, planned);
-    const name = nameOfActivity(catalogue, planned.activity);
+    const twice = plan.items.filter(({ activity }) => activity === planned.activity).length > 1;
+    const name = twice ? nameOfRungAlone(catalogue, planned.activity, planned.rung) : nameOfActivity(catalogue, planned.activity);
     const where = nameOfPosition(catalogue, position).toLowerCase();
     return { name, heard: `${name}, ${minutes}, ${where}, ${sayDose(planned.dose).replace(/\. Rest.*$/, "").toLowerCase()}${changed ? ", changed" : ""}.`, changed };
   });
