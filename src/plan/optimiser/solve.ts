@@ -45,7 +45,7 @@ export function solvePlan(problem: SessionProblem, settings: SolveSettings = {})
 
   // A plan in hand first: without one, nothing can be set aside.
   let listed = listSets(p, root.priced, root.bound - 0.15 * Math.abs(root.bound));
-  const warmUp = (sets: readonly PositionSet[]) => { for (const set of sets.slice(0, FIRST_SETS)) if (search.nodes < most) searchSet(p, set.priced, set.orders, FIRST_CAP, search); };
+  const warmUp = (sets: readonly PositionSet[]) => { for (const set of sets.slice(0, FIRST_SETS)) if (search.nodes < most) searchSet(p, set.priced, set.orders, Math.min(FIRST_CAP, most - search.nodes), search); };
   warmUp(listed.sets);
   listed = listSets(p, root.priced, search.held === null ? Number.NEGATIVE_INFINITY : POINT * (search.held as { judged: Evaluation }).judged.worth.total);
   if (search.held === null) warmUp(listed.sets);
