@@ -1,4 +1,4 @@
-import { drawFigure, drawFromAbove, type Figure, type FigureInput, type Marks, textAlternative } from "../../figures/index.ts";
+import { drawFigure, drawFromAbove, type Figure, SESSION_ZOOM, type FigureInput, type Marks, textAlternative } from "../../figures/index.ts";
 import type { SegmentId } from "../../mechanics/body/names.ts";
 import type { ContactLoad } from "../../mechanics/equilibrium/habitual.ts";
 import type { BalanceOutline } from "../../mechanics/reach/outline.ts";
@@ -31,6 +31,7 @@ export function drawRung(person: PersonToday, today: RungToday, request: Picture
 
 /** From the weak side, nearly level: the body as it rides on the session line. */
 const LEVEL_VIEW = { azimuthDeg: 90, elevationDeg: 3 } as const;
+const LINE_SIZE = { width: 280, height: 260, zoom: SESSION_ZOOM };
 
 /** The person without ground, things and marks. */
 function bodyAlone({ bodyLayer: { width, height, people } }: Figure): string {
@@ -60,9 +61,9 @@ function figureInput(person: PersonToday, today: RungToday, request: PictureRequ
     configuration: prepared.pose.configuration,
     // On the line the body stands alone: nothing it rests on may cut it.
     ...(request.kind === "line" ? {} : { specification }),
-    size: { width: request.width },
+    size: request.kind === "line" ? LINE_SIZE : { width: request.width },
     theme: request.theme,
-    density: request.theme === "paper" ? 2 : 1.5,
+    density: request.kind === "line" ? 3 : request.theme === "paper" ? 2 : 1.5,
     look: lookFor(person, specification),
     ...(withHelper ? { helper: { pose: rung.helper.pose, at: rung.helper.at, hands: rung.helper.hands.map(({ site, does }) => ({ site, does })) } } : {}),
     ...(start?.possible === true && rung.limbFree !== null && request.kind !== "line" ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } } : {}),

@@ -16,7 +16,8 @@ import "./argument.css";
 /** Why one rung is not in today, what would change it, what serves instead, and what to do about it. */
 export function ArgumentView({ person, of }: { readonly person: KeptPerson; readonly of: RungName }) {
   const plan = usePlan(person).kept?.plan ?? null;
-  const absence = shown(useAnswer(person.case, "absence", [person.case, person.minutes, person.wishes, of]));
+  const answer = useAnswer(person.case, "absence", [person.case, person.minutes, person.wishes, of]);
+  const absence = shown(answer);
   const [choice, setChoice] = useState<Choice | null>(null);
   const [forcing, setForcing] = useState(false);
   const [why, setWhy] = useState("");
@@ -37,6 +38,7 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
     if (next === "putIn" && !isOpen && why === "") return setForcing(true);
     setChoice(next);
   };
+  if (answer.state === "failed") return <h1>No such rung is known.</h1>;
   if (absence === null) return <p className="small">One moment.</p>;
   return (
     <div className="argument">

@@ -17,7 +17,8 @@ const WIDTH = 520;
 
 /** One item in full: what it is for, what it asks of this body, and what every figure rests on. */
 export function ItemView({ person, of }: { readonly person: KeptPerson; readonly of: RungName }) {
-  const sheet = shown(useAnswer(person.case, "sheet", [person.case, of]));
+  const answer = useAnswer(person.case, "sheet", [person.case, of]);
+  const sheet = shown(answer);
   const picture = useAnswer(person.case, "picture", [person.case, { ...of, kind: "item", theme: "screen", width: WIDTH }]);
   const above = useAnswer(person.case, "picture", [person.case, { ...of, kind: "above", theme: "screen", width: WIDTH }]);
   const hands = useAnswer(person.case, "picture", [person.case, { ...of, kind: "hands", theme: "screen", width: WIDTH }]);
@@ -27,6 +28,7 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
   const asks = sheet?.asks ?? [];
   const opened = open === null ? undefined : asks[open];
   const { her } = pronounsOf(person.case);
+  if (answer.state === "failed") return <h1>No such rung is known.</h1>;
   return (
     <div className={opened !== undefined && wide ? "full with-basis" : "full"}>
       <div className="full-pictures">
