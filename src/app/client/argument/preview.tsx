@@ -46,13 +46,13 @@ export function Preview({ person, plan, trial, onTake, onUndo }: { readonly pers
           <p className="small">{item === undefined ? words[at]?.name : `${name(item.activity)}: ${item.because[0] ?? item.purpose}`}</p>
         </SessionLine>
       )}
-      <div className="argument-foot">
+      <div className={trial === null ? "argument-foot" : "argument-foot bar"}>
         <p className="said" aria-live="polite">
           {trial === null ? "" : next === null ? (answer.state === "failed" ? "This order could not be worked out." : "Working out the order that follows.") : impossible ? "No session keeps to that today." : sayDifference(plan, next, name)}
           {trial !== null && next !== null && !impossible && <span className="least"> Dashed: the order before.</span>}
         </p>
         {trial !== null && (
-          <div className="row">
+          <div className="row push">
             <Button className="press" onPress={onUndo}>
               Undo
             </Button>

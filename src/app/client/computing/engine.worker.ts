@@ -1,6 +1,8 @@
 /// <reference lib="webworker" />
 import { createEngine } from "../../engine/create-engine.ts";
 import type { Engine } from "../../engine/engine.ts";
+import { homePaperOf, therapistPaperOf } from "../../engine/papers.ts";
+import { writePaperFragment } from "../../../sheets/paper/paper-html.ts";
 import { DESK } from "./desk.worker.ts";
 import type { AnyCall, Answerer, Call, Method, Reply } from "./questions.ts";
 
@@ -23,6 +25,14 @@ const ANSWERS: Answers = {
   absence: async (...args) => (await engine()).absence(...args),
   sheet: async (...args) => (await engine()).sheet(...args),
   picture: async (...args) => (await engine()).picture(...args),
+  homeSheet: async (file, plan, form, shown) => {
+    const made = homePaperOf(await engine(), file, plan, { form, shown });
+    return "because" in made ? made : { title: made.paper.title, fragment: writePaperFragment(made.paper) };
+  },
+  therapistSheet: async (file, plan) => {
+    const paper = therapistPaperOf(await engine(), file, plan);
+    return { title: paper.title, fragment: writePaperFragment(paper) };
+  },
   lookPicture: async (...args) => (await engine()).lookPicture(...args),
 };
 

@@ -1,5 +1,6 @@
 import type { CaseFile } from "../../contract/case-file.ts";
 import type { Fault } from "../../contract/faults.ts";
+import type { PlanAnswer } from "../../contract/plan-answer.ts";
 import type { Engine } from "../../engine/engine.ts";
 import type { SessionEvent } from "../../../session/events.ts";
 import type { PreviousEntry } from "../../../session/previous-entry.ts";
@@ -48,7 +49,19 @@ export interface Desk {
   writeNote(question: NoteQuestion): WrittenNote;
 }
 
-export interface Answerer extends Omit<Engine, "version">, Desk {
+/** One paper made ready to show and print. */
+export interface MadePaper {
+  readonly title: string;
+  readonly fragment: string;
+}
+
+export interface Papers {
+  /** @param shown rungs shown back twice; null where none are kept yet */
+  homeSheet(caseFile: CaseFile, plan: PlanAnswer, form: "plain" | "aphasia", shown: readonly string[] | null): MadePaper | { readonly because: string };
+  therapistSheet(caseFile: CaseFile, plan: PlanAnswer): MadePaper;
+}
+
+export interface Answerer extends Omit<Engine, "version">, Desk, Papers {
   version(): Engine["version"];
 }
 export type Method = keyof Answerer;

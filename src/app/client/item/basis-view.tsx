@@ -1,4 +1,5 @@
 import type { Basis } from "../../engine/engine.ts";
+import { sayPath } from "../words/person-words.ts";
 
 /** What a figure rests on: formula, what went in and how it is known, where it comes from, what it does not know. */
 export function BasisView({ basis }: { readonly basis: Basis }) {
@@ -11,7 +12,7 @@ export function BasisView({ basis }: { readonly basis: Basis }) {
           <div key={`${name}-${value}`} className="basis-row">
             <dt>{name}</dt>
             <dd>
-              <span className={assumed(known) ? "assumed" : ""}>{value}</span> <span className="least">{known}</span>
+              <span className={assumed(known) ? "assumed" : ""}>{name === "assumed" ? value.split(", ").map(sayPath).join(", ") : value}</span> <span className="least">{known}</span>
             </dd>
           </div>
         ))}

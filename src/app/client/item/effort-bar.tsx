@@ -20,7 +20,7 @@ export function EffortBar({ peak }: { readonly peak: { readonly low: number; rea
       <div className="effort-dot" style={{ insetInlineStart: at(peak.middle) }} />
       <div className="effort-all" style={{ insetInlineStart: at(1) }} />
       <span style={{ insetInlineStart: 0 }}>rest</span>
-      <span className="effort-word" style={{ insetInlineStart: `max(40px, min(${at(Math.min(peak.middle, end * 0.92))}, calc(${at(1)} - 88px)))` }}>
+      <span className="effort-word" style={{ insetInlineStart: `min(${at(peak.low)}, calc(100% - 90px))` }}>
         {word}
       </span>
       <span style={{ insetInlineStart: at(1) }}>all it has</span>

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import { Button } from "react-aria-components";
 import type { RungSheet } from "../../engine/engine.ts";
 import type { PlannedItem } from "../../../session/events.ts";
@@ -85,7 +85,7 @@ export function NotQuite({
   return (
     <Leaf open onClose={onBack} label="What was other than planned" className="not-quite">
       <div className="quite-columns">
-        <Column title="what">
+        <Column title="what" pairs>
           {WHAT.map(({ id, name }) => (
             <Choice key={id} chosen={what === id} name={name} onPress={() => turnTo(id)} />
           ))}
@@ -135,9 +135,9 @@ function choicesFor(what: What, sheet: RungSheet, planned: PlannedItem | null): 
   return [];
 }
 
-function Column({ title, children }: { readonly title: string; readonly children: React.ReactNode }) {
+function Column({ title, pairs = false, children }: { readonly title: string; readonly pairs?: boolean; readonly children: ReactNode }) {
   return (
-    <fieldset className="quite-column">
+    <fieldset className={pairs ? "quite-column pairs" : "quite-column"}>
       <legend className="label">{title}</legend>
       {children}
     </fieldset>

@@ -1,10 +1,11 @@
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import { Button } from "react-aria-components";
 import { shown, useAnswer } from "../computing/use-answer.ts";
 import { Figure } from "../parts/figure.tsx";
 import type { KeptPerson } from "../record/database.ts";
 import { LineDrawing } from "../session-line/line-drawing.tsx";
-import { stretchesOf } from "../session-line/stretches.ts";
+import { type Stretch, stretchesOf } from "../session-line/stretches.ts";
+import { useWidth } from "../session-line/use-width.ts";
 import { useTicks } from "../plan/ticks.ts";
 import { NotQuite } from "./not-quite.tsx";
 import { StopLeaf } from "./stop-leaf.tsx";
@@ -71,9 +72,7 @@ export function OneSet({ person, session, next }: { readonly person: KeptPerson;
   return (
     <div className="mat">
       {stretches.length > 0 && (
-        <div className="mat-line">
-          <LineDrawing stretches={stretches} minutes={session.plan?.minutes ?? 1} touched={touched} width={1000} floorMat above={100} />
-        </div>
+        <ThinLine stretches={stretches} minutes={session.plan?.minutes ?? 1} touched={touched} />
       )}
       <div className="mat-words">
         <h1 className="mat-name">{sheet?.name ?? ""}</h1>
@@ -130,6 +129,18 @@ export function OneSet({ person, session, next }: { readonly person: KeptPerson;
     </div>
   );
 }
+
+/** The session as a thin line over the set, to see where one is. */
+function ThinLine({ stretches, minutes, touched }: { readonly stretches: readonly Stretch[]; readonly minutes: number; readonly touched: number }) {
+  const frame = useRef<HTMLDivElement>(null);
+  const width = useWidth(frame, 300);
+  return (
+    <div className="mat-line" ref={frame}>
+      <LineDrawing stretches={stretches} minutes={minutes} touched={touched} width={width} floorMat above={THIN} />
+    </div>
+  );
+}
+const THIN = 66;
 
 export function clock(seconds: number): string {
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;

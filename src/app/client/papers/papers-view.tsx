@@ -1,12 +1,15 @@
 import { useEffect, useState } from "react";
-import { Button, Link } from "react-aria-components";
+import { Button, Checkbox, CheckboxGroup, Label, Link } from "react-aria-components";
+import { shown, useAnswer } from "../computing/use-answer.ts";
 import { Strip } from "../parts/strip.tsx";
-import { usePlan } from "../plan/use-plan.ts";
+import { nameOfRung } from "../plan/plan-words.ts";
+import { useCatalogue, usePlan } from "../plan/use-plan.ts";
 import type { KeptPerson } from "../record/database.ts";
-import { writeVersion } from "../record/people.ts";
+import { changePerson, writeVersion } from "../record/people.ts";
 import { sendAll, sending } from "../record/outbox.ts";
 import { keepSessionPlan } from "../record/plans.ts";
 import { useCell } from "../state/cell.ts";
+import { PaperSheet } from "./paper-sheet.tsx";
 import { saveCaseFile } from "./save-file.ts";
 import "./papers.css";
 
@@ -20,76 +23,76 @@ const FORMS = [
 ] as const;
 type Sheet = (typeof SHEETS)[number]["id"];
 type Form = (typeof FORMS)[number]["id"];
-type Ready = "sending" | "there" | "away";
 
-/** The papers of today: shown as they print. */
+/** The papers of today, shown as they print; made on this device, so that they print without a network. */
 export function PapersView({ person }: { readonly person: KeptPerson }) {
-  const { kept } = usePlan(person);
+  const kept = usePlan(person).kept;
+  const catalogue = useCatalogue();
+  const plan = kept?.plan ?? null;
   const [sheet, setSheet] = useState<Sheet>("home");
-  const [form, setForm] = useState<Form>(person.case.communication?.aphasia === undefined || person.case.communication.aphasia === "none" ? "plain" : "aphasia");
-  const [ready, setReady] = useState<Ready>("sending");
-  const [trouble, setTrouble] = useState<string | null>(null);
-  const { waiting } = useCell(sending);
-  const address = kept === null ? null : `/api/people/${person.id}/sheets/${sheet}?${new URLSearchParams({ plan: kept.id, picture: form })}`;
+  const aphasia = person.case.communication?.aphasia ?? "none";
+  const [form, setForm] = useState<Form>(aphasia === "none" ? "plain" : "aphasia");
+  const { reached } = useCell(sending);
+  const home = useAnswer(plan, "homeSheet", plan === null || sheet !== "home" ? null : [person.case, plan, form, person.shown ?? null]);
+  const therapist = useAnswer(plan, "therapistSheet", plan === null || sheet !== "therapist" ? null : [person.case, plan]);
+  const answer = sheet === "home" ? home : therapist;
+  const made = shown(answer);
+  const mayGoHome = plan?.items.filter(({ activity, rung }) => catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.notAtHome === null) ?? [];
+  const address = kept === null ? "" : `/api/people/${person.id}/sheets/${sheet}?${new URLSearchParams({ form: "pdf", plan: kept.id, picture: form, ...(person.shown === undefined ? {} : { shown: person.shown.join(",") }) })}`;
+
   useEffect(() => {
     if (kept === null) return;
-    let current = true;
-    const prepare = async () => {
-      const version = await writeVersion(person.id);
-      if (version !== null) await keepSessionPlan(kept, version);
-      await sendAll();
-      const answer = await fetch(`${address}&form=html`).catch(() => null);
-      if (!current) return;
-      setReady(answer === null ? "away" : "there");
-      setTrouble(answer === null || answer.ok ? null : "This sheet is not made in this version.");
-    };
-    void prepare();
-    return () => {
-      current = false;
-    };
-  }, [kept, person.id, address]);
-  const print = () => {
-    const frame = document.querySelector<HTMLIFrameElement>("iframe.paper");
-    frame?.contentWindow?.print();
-  };
+    // The PDF is written by the record's side, which has to know the plan first.
+    void writeVersion(person.id)
+      .then(async (version) => version !== null && (await keepSessionPlan(kept, version)))
+      .then(sendAll);
+  }, [kept, person.id]);
+
   return (
     <div className="papers">
-      <h1>Papers</h1>
-      <div className="row no-print">
-        <div className="papers-strip">
+      <div className="no-print papers-head">
+        <h1>Papers</h1>
+        <div className="row">
           <Strip label="Which paper" choices={SHEETS} value={sheet} onChange={(next) => next !== null && setSheet(next)} mayBeEmpty={false} />
+          {sheet === "home" && <Strip label="Form of the home sheet" choices={FORMS} value={form} onChange={(next) => next !== null && setForm(next)} mayBeEmpty={false} />}
         </div>
-        {sheet === "home" && (
-          <div className="papers-strip">
-            <Strip label="Form of the home sheet" choices={FORMS} value={form} onChange={(next) => next !== null && setForm(next)} mayBeEmpty={false} />
-          </div>
+        {sheet === "home" && mayGoHome.length > 0 && (
+          <CheckboxGroup value={[...(person.shown ?? [])]} onChange={(next) => void changePerson(person.id, { shown: next })}>
+            <Label className="label">Shown back to you twice, safely, by the one who helps at home</Label>
+            {mayGoHome.map(({ activity, rung }) => (
+              <Checkbox key={`${activity}/${rung}`} value={`${activity}/${rung}`} className="tick">
+                <span className="box" />
+                {nameOfRung(catalogue, activity, rung)}
+              </Checkbox>
+            ))}
+          </CheckboxGroup>
         )}
       </div>
-      {kept === null || ready === "sending" ? (
+      {answer.state === "failed" ? (
+        <p className="said">The sheet could not be made: {answer.because}</p>
+      ) : made === null ? (
         <p className="said" role="status">
           The sheet is being made.
         </p>
-      ) : ready === "away" ? (
-        <p className="said" role="status">
-          The sheet is made where the record is, and that is out of reach. {waiting > 0 ? "What you wrote is saved here. Not sent yet." : "Try again when it is back."}
-        </p>
-      ) : trouble !== null ? (
-        <p className="said" role="status">
-          {trouble}
-        </p>
+      ) : "because" in made ? (
+        <p className="said">No sheet for home today. {made.because}</p>
       ) : (
-        <iframe className="paper" title={sheet === "home" ? "Home sheet" : "Therapist's sheet"} src={`${address}&form=html`} />
+        <PaperSheet title={made.title} fragment={made.fragment} />
       )}
       <div className="bar no-print">
         <Button className="press" onPress={() => saveCaseFile(person.case)}>
           Save the case file
         </Button>
-        {ready === "there" && trouble === null && address !== null && (
+        {made !== null && "fragment" in made && (
           <>
-            <Link className="press push" href={`${address}&form=pdf`} target="_blank">
-              PDF
-            </Link>
-            <Button className="press filled" onPress={print}>
+            {reached ? (
+              <Link className="press push" href={address} target="_blank">
+                PDF
+              </Link>
+            ) : (
+              <span className="small push">The PDF needs the record, which is out of reach.</span>
+            )}
+            <Button className="press filled" onPress={() => print()}>
               Print
             </Button>
           </>

@@ -2,6 +2,7 @@ import { Button } from "react-aria-components";
 import type { PlanAnswer } from "../../contract/plan-answer.ts";
 import type { KeptPerson } from "../record/database.ts";
 import { changePerson } from "../record/people.ts";
+import { sayPath } from "../words/person-words.ts";
 
 /** What the plan rests on: cautions once, findings that contradict each other, what is assumed, what to find out next. */
 export function Belief({ person, plan }: { readonly person: KeptPerson; readonly plan: PlanAnswer }) {
@@ -64,12 +65,4 @@ export function Belief({ person, plan }: { readonly person: KeptPerson; readonly
       )}
     </div>
   );
-}
-
-/** "helpers.canKneel" as words. */
-function sayPath(path: string): string {
-  return path
-    .split(".")
-    .map((part) => part.replace(/([A-Z])/g, " $1").toLowerCase())
-    .join(", ");
 }

@@ -15,6 +15,8 @@ export interface KeptPerson {
   readonly wishes: Wishes;
   /** Rungs put in by hand against a reason, with the therapist's own. */
   readonly putIn: readonly (RungName & { readonly why: string })[];
+  /** Rungs ("activity/rung") that were shown back twice for home. */
+  readonly shown?: readonly string[];
   /** The session that is open or was last open. */
   readonly session: string | null;
   readonly openedAt: string;

@@ -1,8 +1,9 @@
-import { type ReactNode, useEffect, useMemo, useRef, useState } from "react";
+import { type ReactNode, useMemo, useRef } from "react";
 import { Tab, TabList, TabPanel, Tabs } from "react-aria-components";
 import type { Picture } from "../../engine/engine.ts";
 import { LineDrawing } from "./line-drawing.tsx";
 import type { Stretch } from "./stretches.ts";
+import { useWidth } from "./use-width.ts";
 import "./session-line.css";
 
 export interface StretchWords {
@@ -40,14 +41,7 @@ export function SessionLine({
   readonly children: ReactNode;
 }) {
   const frame = useRef<HTMLDivElement>(null);
-  const [width, setWidth] = useState(900);
-  useEffect(() => {
-    const element = frame.current;
-    if (element === null) return;
-    const watch = new ResizeObserver(() => setWidth(Math.max(element.clientWidth, LEAST_WIDTH)));
-    watch.observe(element);
-    return () => watch.disconnect();
-  }, []);
+  const width = useWidth(frame, LEAST_WIDTH);
   const columns = useMemo(() => {
     const end = stretches.at(-1)?.toMinute ?? 0;
     return [...stretches.map(({ fromMinute, toMinute }) => `minmax(0, ${Math.max(toMinute - fromMinute, 0.5)}fr)`), ...(minutes - end > 0.25 ? [`minmax(0, ${minutes - end}fr)`] : [])].join(" ");

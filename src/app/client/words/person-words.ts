@@ -40,3 +40,11 @@ export function upper(text: string): string {
 export function minutesOf(value: number): string {
   return String(Math.round(value));
 }
+
+/** "helpers.canKneel" as words. */
+export function sayPath(path: string): string {
+  return path
+    .split(".")
+    .map((part) => part.replace(/([A-Z])/g, " $1").toLowerCase())
+    .join(" ");
+}
