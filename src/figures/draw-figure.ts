@@ -11,9 +11,10 @@ import { drawMarks, type MarksLayer } from "./marks/draw-marks.ts";
 import { project, type View } from "./picture/camera.ts";
 import { Ink } from "./picture/ink.ts";
 import type { Theme } from "./picture/theme.ts";
-import { type PreparedScene, prepareScene } from "./scene.ts";
+import { keptScene, keptView } from "./kept.ts";
+import type { PreparedScene } from "./scene.ts";
 import type { Look } from "./skin/context.ts";
-import { chooseView, frameFor } from "./choose-view.ts";
+import { frameFor } from "./choose-view.ts";
 import { type FreeLimb, ghostOf, movedEnd } from "./marks/ghost.ts";
 import { usualView } from "./views.ts";
 
@@ -55,12 +56,14 @@ const CLOSE_UP_RADIUS = 0.19;
 
 /** Draws a person in a pose, with what they rest on, the helper and the marks. */
 export function drawFigure(input: FigureInput): Figure {
-  const prepared = prepareScene(input);
+  const scene = keptScene(input);
+  const { prepared } = scene;
   const { frames, body } = prepared;
   const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);
   const closeUp = input.closeUp === undefined ? undefined : prepared.helper?.palms[input.closeUp];
   const usual = input.view ?? usualView(body, frames, input.specification ?? null, input.helper !== undefined);
-  const view = input.view ?? chooseView(prepared, usual, input.closeUp);
+  const close = input.closeUp === undefined ? null : { hand: input.closeUp, radius: CLOSE_UP_RADIUS };
+  const view = input.view ?? keptView(scene, usual, close);
   const frame =
     closeUp === undefined
       ? frameFor(prepared, view, input.size)

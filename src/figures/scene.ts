@@ -29,7 +29,7 @@ export interface PreparedScene {
   readonly clouds: readonly Float64Array[];
 }
 
-interface SceneInput {
+export interface SceneInput {
   readonly body: Body;
   readonly configuration: Configuration;
   readonly specification?: PoseSpecification;

@@ -72,10 +72,12 @@ function paintSolid(
     ws[i] = w;
   }
   const triangles = solid.triangles;
+  const tooNear = camera.cutAt === undefined ? Number.MAX_VALUE : 1 / camera.cutAt;
   for (let t = 0; t < solid.triangleKinds.length; t++) {
     const a = triangles[3 * t] ?? 0;
     const b = triangles[3 * t + 1] ?? 0;
     const c = triangles[3 * t + 2] ?? 0;
+    if ((ws[a] ?? 0) > tooNear || (ws[b] ?? 0) > tooNear || (ws[c] ?? 0) > tooNear) continue;
     const ax = xs[a] ?? 0;
     const ay = ys[a] ?? 0;
     const bx = xs[b] ?? 0;

@@ -17,6 +17,8 @@ export interface Camera {
   readonly distance: number;
   readonly centreX: number;
   readonly centreY: number;
+  /** What is nearer to the eye than this is left out [m]: a close-up looks past a back that bends over the hand. */
+  readonly cutAt?: number;
 }
 
 /** Distance of the eye [m]: far enough that near limbs do not swell. */
