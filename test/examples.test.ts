@@ -115,6 +115,13 @@ const EXPECTED: Readonly<Record<string, Expected>> = {
   },
 };
 const MINUTES = 45;
+const engine: Engine = await createEngine();
+const plans = new Map<string, PlanAnswer>();
+function planOf(name: string): PlanAnswer {
+  const plan = plans.get(name) ?? engine.plan(readExample(name), MINUTES);
+  plans.set(name, plan);
+  return plan;
+}
 const nameOf = ({ activity, rung }: { readonly activity: string; readonly rung: string }): string =>
   `${activity}/${rung}`;
 
@@ -128,11 +135,9 @@ describe("the invented cases", () => {
 });
 
 describe.each(EXAMPLES)("%s", (name) => {
-  let engine: Engine;
   let plan: PlanAnswer;
-  beforeAll(async () => {
-    engine = await createEngine();
-    plan = engine.plan(readExample(name), MINUTES);
+  beforeAll(() => {
+    plan = planOf(name);
   }, 60_000);
   const expected = EXPECTED[name] ?? { guard: "both", open: [], out: {} };
 
@@ -192,9 +197,8 @@ describe.each(EXAMPLES)("%s", (name) => {
 });
 
 describe("single cases", () => {
-  it("a person with sore knees goes neither prone nor on hands and knees nor kneeling, and is offered something else", async () => {
-    const engine = await createEngine();
-    const plan = engine.plan(readExample("sore-knees"), MINUTES);
+  it("a person with sore knees goes neither prone nor on hands and knees nor kneeling, and is offered something else", () => {
+    const plan = planOf("sore-knees");
     const never = ["prone-on-elbows", "hands-and-knees", "tall-kneeling", "tall-kneeling-at-bench", "half-kneeling"];
     const open = [...plan.items, ...plan.available].map(({ activity }) => activity);
     const positions = engine
@@ -213,9 +217,9 @@ describe("single cases", () => {
     expect(absence.mayForce).toBe(false);
   }, 60_000);
 
-  it("a person with logged sessions opens on what changes since the last, each change with its reason", async () => {
+  it("a person with logged sessions opens on what changes since the last, each change with its reason", () => {
     const file = readExample("previous-sessions");
-    const plan = (await createEngine()).plan(file, MINUTES);
+    const plan = planOf("previous-sessions");
     const last = file.previous?.[file.previous.length - 1]?.items ?? [];
     const same = plan.items.filter((item) =>
       last.some((each) => each.activity === item.activity && each.rung === item.rung),
@@ -231,14 +235,14 @@ describe("single cases", () => {
     }
   }, 60_000);
 
-  it("a person known by the look alone gets a plan, and hears what is assumed and which finding to take next", async () => {
-    const plan = (await createEngine()).plan(readExample("look-only"), MINUTES);
+  it("a person known by the look alone gets a plan, and hears what is assumed and which finding to take next", () => {
+    const plan = planOf("look-only");
     expect(plan.assumed).toEqual(expect.arrayContaining(["helpers.count", "approach.arm", "vitals"]));
     expect(plan.takeNext.length).toBeGreaterThan(0);
   }, 60_000);
 
-  it("many precautions bring their cautions, each with a source", async () => {
-    const plan = (await createEngine()).plan(readExample("many-precautions"), MINUTES);
+  it("many precautions bring their cautions, each with a source", () => {
+    const plan = planOf("many-precautions");
     expect(plan.cautions.length).toBeGreaterThan(9);
     for (const { text, source } of plan.cautions) expect(`${text}${source}`).not.toBe("");
   }, 60_000);

@@ -21,6 +21,18 @@ export function lateralityOf(file: CaseFile): Laterality {
   return { weak: left < right ? "left" : "right" };
 }
 
+/**
+ * Which side is filed as the weak one. Where neither is the weaker that must not follow from a side being the left one, so
+ * what is known of each side decides; where that is the same too, it makes no difference.
+ */
+function filingOf(file: CaseFile, laterality: Laterality): Laterality {
+  if (laterality.weak !== null) return laterality;
+  const legs = (file.precautions ?? []).flatMap((each) => (typeof each === "string" ? [] : [each.orders?.weightBearing ?? null]));
+  const known = (side: BodySide): string =>
+    JSON.stringify([file.strength?.[side], file.rangeDeg?.[side], file.tone?.[side], file.sensation?.[side], legs.map((each) => (each?.leg === side ? each.percent : null))]);
+  return { weak: known("left") <= known("right") ? "left" : "right" };
+}
+
 /** Sum of what is known of a side; null where nothing is. */
 function strengthSum(file: CaseFile, side: BodySide): number | null {
   const own = file.strength?.[side];
@@ -39,7 +51,8 @@ function strengthSum(file: CaseFile, side: BodySide): number | null {
 /** Reads a checked case file into the plan's own words. */
 export function readFindings(file: CaseFile): ReadCase {
   const laterality = lateralityOf(file);
-  const body = (side: Side): BodySide => (sideOf("left", laterality) === side ? "left" : "right");
+  const filing = filingOf(file, laterality);
+  const body = (side: Side): BodySide => (sideOf("left", filing) === side ? "left" : "right");
   const assumed: string[] = [];
   const known = <T>(value: T | undefined | null, path: string, fallback: T): T => {
     if (value !== undefined && value !== null) return value;
@@ -59,7 +72,7 @@ export function readFindings(file: CaseFile): ReadCase {
     stroke: file.cause?.kind === undefined ? file.daysSinceOnset !== null : file.cause.kind === "stroke",
     date: file.date ?? null,
     look: (file.look ?? []).map(readLook),
-    strength: readStrength(file, laterality),
+    strength: readStrength(file, filing),
     loadShareWeak: file.loadShareWeak ?? {},
     rangeDeg: { weak: { ...file.rangeDeg?.[body("weak")] }, strong: { ...file.rangeDeg?.[body("strong")] } },
     tone: { weak: { ...file.tone?.[body("weak")] }, strong: { ...file.tone?.[body("strong")] } },
@@ -74,7 +87,7 @@ export function readFindings(file: CaseFile): ReadCase {
       fallSeen: signs.fallSeen ?? null,
     },
     communication: { aphasia: file.communication?.aphasia ?? null, follows: file.communication?.follows ?? null },
-    precautions: (file.precautions ?? []).map((each) => readPrecaution(each, laterality)),
+    precautions: (file.precautions ?? []).map((each) => readPrecaution(each, filing)),
     medicines: file.medicines ?? [],
     vitals: { ...file.vitals },
     place: file.place ?? null,
