@@ -1,7 +1,8 @@
+import { ProgrammingError } from "../../quantity/programming-error.ts";
 import { moveCost } from "./evaluate.ts";
 import { coverageGain, type Link, type Option, type Plan, type PlanBlock, type SessionProblem, sizeLimits } from "./problem.ts";
 
-/** What was found and how sure it is: `proven` best over the cheapest moves, `limit` when the counted work ran out, `empty` when nothing fits. */
+/** What was found and how sure it is: `proven` the best there is, `limit` when the counted work ran out, `empty` when nothing fits. */
 export interface SolvedPlan {
   readonly plan: Plan | null;
   readonly status: "proven" | "limit" | "empty";
@@ -13,6 +14,8 @@ export interface SolvedPlan {
 
 /** Steps of the search before it gives up proving; counted, never timed. */
 const NODE_LIMIT = 1_500_000;
+/** Lifts the values that are sure to be taken above all others while they are sorted. */
+const SURE = 1e6;
 const FIRST_LOOK = 300;
 const DEEPER = 8;
 const PRICE_STEPS = 60;
@@ -24,6 +27,9 @@ interface Way {
   readonly halfMinutes: number;
   readonly strength: number;
   /** At each position reached: strength spent on the way before and after the move, and what the way back from there takes. */
+  /** Most strength it needs at any point, the way back from there included; and the most that may be spent before it starts. */
+  readonly highest: number;
+  readonly entry: number;
   readonly points: readonly { readonly before: number; readonly after: number; readonly wayBack: number; readonly threshold: number | null }[];
 }
 /** An order of the positions of a set, with what its moves cost whatever is done in them. */
@@ -58,7 +64,8 @@ export function solveSession(problem: SessionProblem): SolvedPlan {
 class Search {
   private readonly items: readonly Item[];
   private readonly ids: readonly string[];
-  private readonly ways: readonly (readonly (Way | null)[])[];
+  private readonly nodesOf: SessionProblem["positions"];
+  private readonly ways: readonly (readonly (readonly Way[])[])[];
   private readonly byPosition: readonly (readonly Item[])[];
   private readonly baseline: number;
   private readonly must: ReadonlySet<string>;
@@ -75,6 +82,7 @@ class Search {
     this.problem = problem;
     const { locks } = problem;
     const used = problem.positions.filter((position) => !locks.barPositions.includes(position.id) && problem.options.some((option) => option.position === position.id));
+    this.nodesOf = used;
     this.ids = used.map((position) => position.id);
     const drop = new Map(problem.lastTime.map((each) => [each.rung, each.dropCost]));
     this.baseline = -problem.lastTime.reduce((sum, each) => sum + each.dropCost, 0);
@@ -88,7 +96,7 @@ class Search {
         own: option.worth - option.change.cost + (drop.get(option.rung) ?? 0),
       }));
     this.byPosition = this.ids.map((_, p) => this.items.filter((item) => item.position === p));
-    this.ways = this.ids.map((from) => this.ids.map((to) => (from === to ? null : cheapestWay(problem, from, to))));
+    this.ways = this.ids.map((from) => waysFrom(problem, from, this.ids));
   }
 
   run(): SolvedPlan {
@@ -97,7 +105,8 @@ class Search {
       return orders.length === 0 || !this.coversMusts(set) ? [] : [{ set, orders }];
     });
     const prices = this.price(this.items, PRICE_STEPS, null);
-    const bounded = sets.map((each) => ({ ...each, bound: this.boundOf(each.set, each.orders, prices) })).sort((a, b) => b.bound - a.bound);
+    const tops = this.ids.map((_, position) => this.topOf(position, prices));
+    const bounded = sets.map((each) => ({ ...each, bound: this.boundOf(each.set, each.orders, prices, each.set.map((p) => tops[p] ?? [])) })).sort((a, b) => b.bound - a.bound);
     let open = bounded.map((each) => ({ ...each, tight: null as Prices | null }));
     // First short looks at every promising set, so that there is a plan in hand; then deeper ones at what is still open.
     for (let cap = FIRST_LOOK; open.length > 0; cap *= DEEPER) {
@@ -105,7 +114,7 @@ class Search {
       for (const each of open) {
         if (this.best !== null && each.bound <= this.best.worth - 1e-9) continue;
         const tight = each.tight ?? this.price(this.itemsOf(each.set), SET_PRICE_STEPS, prices);
-        const bound = Math.min(each.bound, this.boundOf(each.set, each.orders, tight));
+        const bound = Math.min(each.bound, this.boundOf(each.set, each.orders, tight, each.set.map((p) => this.topOf(p, tight))));
         if (this.best !== null && bound <= this.best.worth - 1e-9) continue;
         this.capped = false;
         this.cap = this.nodes + cap;
@@ -142,25 +151,20 @@ class Search {
       const last = this.node(positions[positions.length - 1] ?? 0);
       if (first.entry === null || !last.canEnd) return [];
       if (problem.locks.startIn !== null && problem.locks.startIn !== first.id) return [];
-      const ways: (Way | null)[] = [null];
-      let { cost, halfMinutes, strength } = first.entry;
+      let found: Order[] = [{ positions, ways: [null], cost: first.entry.cost, halfMinutes: first.entry.halfMinutes + last.wayBack.halfMinutes, strength: first.entry.strength }];
       for (let k = 1; k < positions.length; k++) {
-        const way = this.ways[positions[k - 1] ?? 0]?.[positions[k] ?? 0] ?? null;
-        if (way === null) return [];
-        ways.push(way);
-        cost += way.cost;
-        halfMinutes += way.halfMinutes;
-        strength += way.strength;
+        const ways = this.ways[positions[k - 1] ?? 0]?.[positions[k] ?? 0] ?? [];
+        found = found.flatMap((order) =>
+          ways.map((way) => ({ positions, ways: [...order.ways, way], cost: order.cost + way.cost, halfMinutes: order.halfMinutes + way.halfMinutes, strength: order.strength + way.strength })),
+        );
       }
-      halfMinutes += last.wayBack.halfMinutes;
-      if (halfMinutes >= problem.workingHalfMinutes || strength + last.wayBack.strength > problem.strength) return [];
-      return [{ positions, ways, cost, halfMinutes, strength }];
+      return found.filter((order) => order.halfMinutes < problem.workingHalfMinutes && order.strength + last.wayBack.strength <= problem.strength);
     });
   }
 
   private node(position: number): SessionProblem["positions"][number] {
-    const found = this.problem.positions.find((each) => each.id === this.ids[position]);
-    if (found === undefined) throw new RangeError("no such position");
+    const found = this.nodesOf[position];
+    if (found === undefined) throw new ProgrammingError("no such position");
     return found;
   }
 
@@ -181,17 +185,19 @@ class Search {
     return sum;
   }
 
-  private boundOf(set: readonly number[], orders: readonly Order[], prices: Prices): number {
+  /** The best priced worths of a position, one a rung: more than can be done there are of no use. */
+  private topOf(position: number, prices: Prices): number[] {
+    const best = new Map<string, number>();
+    for (const item of this.byPosition[position] ?? []) best.set(item.option.rung, Math.max(best.get(item.option.rung) ?? Number.NEGATIVE_INFINITY, this.priced(item, prices)));
+    return [...best.values()].sort((a, b) => b - a).slice(0, sizeLimits.itemsInPosition);
+  }
+
+  /** No session in these positions is worth more than this. @param tops the best priced worths of every position of the set */
+  private boundOf(set: readonly number[], orders: readonly Order[], prices: Prices, tops: readonly (readonly number[])[]): number {
     let moving = Number.NEGATIVE_INFINITY;
     for (const order of orders) moving = Math.max(moving, -order.cost - prices.minute * order.halfMinutes);
-    const values: number[] = [];
-    for (const p of set) {
-      const best = new Map<string, number>();
-      for (const item of this.byPosition[p] ?? []) best.set(item.option.rung, Math.max(best.get(item.option.rung) ?? Number.NEGATIVE_INFINITY, this.priced(item, prices)));
-      const top = [...best.values()].sort((a, b) => b - a).slice(0, sizeLimits.itemsInPosition);
-      // One item at least is done in every position of the set.
-      values.push(...top.map((value, k) => (k === 0 ? value + 1e6 : value)));
-    }
+    // One item at least is done in every position of the set.
+    const values = tops.flatMap((top) => top.map((value, k) => (k === 0 ? value + SURE : value)));
     values.sort((a, b) => b - a);
     return this.baseline + this.refund(prices) + moving - set.length * this.problem.prices.helperPlace + bestTotal(values, set.length, this.problem.prices.itemShort);
   }
@@ -251,7 +257,8 @@ class Search {
     const inPosition = new Map<number, number>();
     const visit = (from: number, value: number, minutes: number, strength: number): void => {
       this.nodes++;
-      if (chosen.length > 0 && set.every((p) => (inPosition.get(p) ?? 0) > 0)) this.judge(chosen, orders);
+      const here = fixed + value - short * Math.max(0, sizeLimits.fewestItems - chosen.length);
+      if (chosen.length >= set.length && (this.best === null || here >= this.best.worth) && set.every((p) => (inPosition.get(p) ?? 0) > 0)) this.judge(chosen, orders);
       if (chosen.length >= sizeLimits.mostItems) return;
       if (this.nodes > this.cap) {
         this.capped = true;
@@ -287,10 +294,6 @@ class Search {
   private judge(chosen: readonly Item[], orders: readonly Order[]): void {
     const { problem } = this;
     for (const rung of this.must) if (!chosen.some((item) => item.option.rung === rung)) return;
-    for (const [activity] of new Map(chosen.map((item) => [item.option.activity, true]))) {
-      const indices = chosen.filter((item) => item.option.activity === activity).map((item) => item.option.ladderIndex);
-      if (Math.max(...indices) - Math.min(...indices) > 1) return;
-    }
     let coverage = 0;
     problem.purposes.forEach((purpose, k) => {
       coverage += coverageGain(purpose.need, chosen.reduce((sum, item) => sum + (item.units[k] ?? 0), 0));
@@ -409,49 +412,56 @@ function bestTotal(values: readonly number[], sure: number, short: number): numb
   let sum = 0;
   let best = Number.NEGATIVE_INFINITY;
   values.slice(0, sizeLimits.mostItems).forEach((raw, k) => {
-    sum += raw > 5e5 ? raw - 1e6 : raw;
+    sum += raw > SURE / 2 ? raw - SURE : raw;
     const count = k + 1;
     if (count >= sure) best = Math.max(best, sum - short * Math.max(0, sizeLimits.fewestItems - count));
   });
   return best;
 }
 
-/** Cheapest way between two positions by what it costs, then minutes; barred positions are not passed through. */
-function cheapestWay(problem: SessionProblem, from: string, to: string): Way | null {
-  const done = new Set<string>();
-  const front = new Map<string, { links: Link[]; cost: number; halfMinutes: number }>([[from, { links: [], cost: 0, halfMinutes: 0 }]]);
-  while (front.size > 0) {
-    let at: string | null = null;
-    for (const [id, each] of front) {
-      const best = at === null ? undefined : front.get(at);
-      if (best === undefined || each.cost < best.cost || (each.cost === best.cost && each.halfMinutes < best.halfMinutes)) at = id;
-    }
-    if (at === null) break;
-    const here = front.get(at);
-    front.delete(at);
-    if (here === undefined) break;
-    if (at === to) return wayOf(problem, here.links, here.cost);
-    done.add(at);
+/**
+ * All unbeaten ways from a position to the others: none of them is at once no dearer, no longer, no more tiring and no
+ * harder to enter than another. Barred positions are not passed through.
+ */
+function waysFrom(problem: SessionProblem, from: string, to: readonly string[]): Way[][] {
+  const kept = new Map<string, Way[]>();
+  const visit = (at: string, links: readonly Link[], been: ReadonlySet<string>): void => {
     for (const link of problem.links) {
-      if (link.from !== at || done.has(link.to) || problem.locks.barPositions.includes(link.to)) continue;
-      const cost = here.cost + moveCost(problem, link);
-      const halfMinutes = here.halfMinutes + link.halfMinutes;
-      const known = front.get(link.to);
-      if (known === undefined || cost < known.cost || (cost === known.cost && halfMinutes < known.halfMinutes)) front.set(link.to, { links: [...here.links, link], cost, halfMinutes });
+      if (link.from !== at || been.has(link.to) || problem.locks.barPositions.includes(link.to)) continue;
+      const path = [...links, link];
+      const way = wayOf(problem, path);
+      if (way.halfMinutes >= problem.workingHalfMinutes || way.strength > problem.strength) continue;
+      const known = kept.get(link.to) ?? [];
+      if (known.some((other) => beats(other, way))) continue;
+      kept.set(link.to, [...known.filter((other) => !beats(way, other)), way]);
+      visit(link.to, path, new Set([...been, link.to]));
     }
-  }
-  return null;
+  };
+  visit(from, [], new Set([from]));
+  return to.map((id) => (id === from ? [] : (kept.get(id) ?? [])));
 }
 
-function wayOf(problem: SessionProblem, links: readonly Link[], cost: number): Way {
+/** Whether one way is at least as good as another in everything that can matter. */
+function beats(one: Way, other: Way): boolean {
+  return one.cost <= other.cost && one.halfMinutes <= other.halfMinutes && one.strength <= other.strength && one.highest <= other.highest && one.entry >= other.entry;
+}
+
+function wayOf(problem: SessionProblem, links: readonly Link[]): Way {
   let strength = 0;
   const points = links.map((link) => {
     const before = strength;
     strength += link.strength;
-    const wayBack = problem.positions.find((position) => position.id === link.to)?.wayBack.strength ?? 0;
-    return { before, after: strength, wayBack, threshold: link.threshold };
+    return { before, after: strength, wayBack: problem.positions.find((position) => position.id === link.to)?.wayBack.strength ?? 0, threshold: link.threshold };
   });
-  return { links: links.map((link) => link.id), cost, halfMinutes: links.reduce((sum, link) => sum + link.halfMinutes, 0), strength, points };
+  return {
+    links: links.map((link) => link.id),
+    cost: links.reduce((sum, link) => sum + moveCost(problem, link), 0),
+    halfMinutes: links.reduce((sum, link) => sum + link.halfMinutes, 0),
+    strength,
+    points,
+    highest: points.reduce((most, point) => Math.max(most, point.after + point.wayBack), 0),
+    entry: points.reduce((least, point) => (point.threshold === null ? least : Math.min(least, point.threshold - point.before)), Number.POSITIVE_INFINITY),
+  };
 }
 
 function subsets(count: number, most: number): number[][] {

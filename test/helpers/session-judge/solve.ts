@@ -1,7 +1,7 @@
-import type { Evaluation } from "./evaluate.ts";
+import type { Evaluation } from "../../../src/plan/optimiser/evaluate.ts";
 import { at, POINT, prepare, type Prepared } from "./prepare.ts";
 import { completions, findPrices, type PriceList, type Priced, relaxAll, relaxOrders, shortCost } from "./prices.ts";
-import { type Plan, type SessionProblem, sizeLimits } from "./problem.ts";
+import { type Plan, type SessionProblem, sizeLimits } from "../../../src/plan/optimiser/problem.ts";
 import { reaches, type Search, searchSet } from "./set-search.ts";
 
 export interface Solution {

@@ -1,5 +1,5 @@
-import { seededStream } from "../../quantity/random.ts";
-import { noLocks, type Link, type Option, type SessionProblem } from "./problem.ts";
+import { seededStream } from "../../../src/quantity/random.ts";
+import { noLocks, type Link, type Option, type SessionProblem } from "../../../src/plan/optimiser/problem.ts";
 
 export interface InventedSize {
   readonly positions: number;

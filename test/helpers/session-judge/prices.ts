@@ -1,5 +1,5 @@
 import { at, POINT, type Choice, type Prepared } from "./prepare.ts";
-import { sizeLimits } from "./problem.ts";
+import { sizeLimits } from "../../../src/plan/optimiser/problem.ts";
 
 /** What a unit of each purpose, a half-minute and a hundredth of strength are charged [hundredths of a point]; whole, never negative. */
 export interface PriceList {

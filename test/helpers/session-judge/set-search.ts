@@ -1,8 +1,8 @@
-import { evaluate, type Evaluation } from "./evaluate.ts";
-import { ProgrammingError } from "../../quantity/programming-error.ts";
+import { evaluate, type Evaluation } from "../../../src/plan/optimiser/evaluate.ts";
+import { ProgrammingError } from "../../../src/quantity/programming-error.ts";
 import { at, byName, POINT, type Choice, type Path, type Prepared, type Rung } from "./prepare.ts";
 import { shortCost, type Priced } from "./prices.ts";
-import { type Plan, sizeLimits } from "./problem.ts";
+import { type Plan, sizeLimits } from "../../../src/plan/optimiser/problem.ts";
 
 export interface Held {
   readonly plan: Plan;

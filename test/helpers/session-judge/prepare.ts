@@ -1,7 +1,7 @@
-import { ProgrammingError } from "../../quantity/programming-error.ts";
-import { moveCost } from "./evaluate.ts";
-import { coverageGain } from "./problem.ts";
-import type { Option, PositionNode, SessionProblem } from "./problem.ts";
+import { ProgrammingError } from "../../../src/quantity/programming-error.ts";
+import { moveCost } from "../../../src/plan/optimiser/evaluate.ts";
+import { coverageGain } from "../../../src/plan/optimiser/problem.ts";
+import type { Option, PositionNode, SessionProblem } from "../../../src/plan/optimiser/problem.ts";
 
 /** Points are multiplied by this inside bounds, so that whole-numbered prices are fine enough. */
 export const POINT = 100;
