@@ -1,6 +1,6 @@
 import { drawFigure, type FigureInput, redrawMarks } from "../src/figures/draw-figure.ts";
 import { drawBodyLayer } from "../src/figures/body-layer.ts";
-import { SAMPLE_HELPERS, SAMPLE_POSES } from "../src/figures/sample-poses.data.ts";
+import { SAMPLE_HELPERS, SAMPLE_POSES } from "../test/helpers/sample-poses.ts";
 import { buildBody } from "../src/mechanics/body/build.ts";
 import { closePose } from "../src/mechanics/pose/close.ts";
 

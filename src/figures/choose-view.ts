@@ -64,7 +64,9 @@ export function chooseCloseView(prepared: PreparedScene, usual: View, hand: numb
     const frame = frameFor(prepared, view, { width: 72 }, { at: palm.site.at, radius });
     const buffer = paint(frame.camera, frame.width, frame.height, ROUGH.density, solids);
     const seen = handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand);
-    return Math.min(seen, 0.85) * 10 - 0.006 * turnOf(view, usual) - 0.012 * Math.abs(view.elevationDeg - usual.elevationDeg);
+    return (
+      Math.min(seen, 0.85) * 10 - 0.006 * turnOf(view, usual) - 0.012 * Math.abs(view.elevationDeg - usual.elevationDeg)
+    );
   });
 }
 
@@ -86,8 +88,7 @@ function bestAround(usual: View, valueOf: (view: View) => number): View {
   const byValue = (): typeof tried => [...tried].sort((a, b) => b.value - a.value);
   for (const { view } of byValue().slice(0, LOOKED_AT_AGAIN))
     for (const turn of NEARER_TURNS)
-      for (const raise of NEARER_RAISES)
-        if (turn !== 0 || raise !== 0) look(turn, view.elevationDeg + raise, view);
+      for (const raise of NEARER_RAISES) if (turn !== 0 || raise !== 0) look(turn, view.elevationDeg + raise, view);
   return byValue()[0]?.view ?? usual;
 }
 

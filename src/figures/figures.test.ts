@@ -7,7 +7,7 @@ import type { SegmentId } from "../mechanics/body/names.ts";
 import { drawFigure, type Figure, type FigureInput, redrawMarks } from "./draw-figure.ts";
 import { drawFromAbove } from "./from-above.ts";
 import { project } from "./picture/camera.ts";
-import { SAMPLE_HELPERS, SAMPLE_POSES } from "./sample-poses.data.ts";
+import { SAMPLE_HELPERS, SAMPLE_POSES } from "../../test/helpers/sample-poses.ts";
 import { textAlternative } from "./text-alternative.ts";
 
 /** Builds from slight to heavy and tall; the widest and narrowest a mat sees (judgement). */

@@ -28,18 +28,31 @@ export function keptScene(input: SceneInput): KeptScene {
     kept.set(input.body, of);
   }
   const { configuration, specification, look, helper, helperBody } = input;
-  const key = JSON.stringify([configuration, specification, look, helper, helperBody?.size, input.closeUp !== undefined]);
+  const key = JSON.stringify([
+    configuration,
+    specification,
+    look,
+    helper,
+    helperBody?.size,
+    input.closeUp !== undefined,
+  ]);
   const prepared = of.scenes.get(key) ?? prepareScene(input);
   keep(of.scenes, key, prepared, SCENES_KEPT);
   return { prepared, key, of };
 }
 
 /** From where a picture is seen: searched once, then kept. */
-export function keptView(scene: KeptScene, usual: View, close: { readonly hand: number; readonly radius: number } | null): View {
+export function keptView(
+  scene: KeptScene,
+  usual: View,
+  close: { readonly hand: number; readonly radius: number } | null,
+): View {
   const key = JSON.stringify([scene.key, usual, close]);
   const view =
     scene.of.views.get(key) ??
-    (close === null ? chooseView(scene.prepared, usual) : chooseCloseView(scene.prepared, usual, close.hand, close.radius));
+    (close === null
+      ? chooseView(scene.prepared, usual)
+      : chooseCloseView(scene.prepared, usual, close.hand, close.radius));
   keep(scene.of.views, key, view, VIEWS_KEPT);
   return view;
 }

@@ -3,7 +3,7 @@ import { buildBody } from "../mechanics/body/build.ts";
 import { closePose } from "../mechanics/pose/close.ts";
 import { drawFigure } from "./draw-figure.ts";
 import { drawLegend } from "./legend.ts";
-import { SAMPLE_POSES } from "./sample-poses.data.ts";
+import { SAMPLE_POSES } from "../../test/helpers/sample-poses.ts";
 import { drawSessionLine, type Stretch } from "./session-line.ts";
 import { contactSheet, contactSheetSvg } from "./sheet.ts";
 

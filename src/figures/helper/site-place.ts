@@ -1,10 +1,10 @@
-import { add, cross, dot, norm, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import { add, cross, dot, IDENTITY, norm, rotate, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "../../mechanics/body/body.ts";
 import type { SegmentId } from "../../mechanics/body/names.ts";
 import { sitePushes } from "../../mechanics/help/points.ts";
 import type { SiteId } from "../../mechanics/help/sites.ts";
-import type { Frames } from "../../mechanics/pose/kinematics.ts";
+import { type Frames, pointInRoom } from "../../mechanics/pose/kinematics.ts";
 import { ProgrammingError } from "../../quantity/programming-error.ts";
 import type { Skin } from "../skin/build.ts";
 
@@ -22,7 +22,28 @@ export function siteGuess(
 ): { readonly at: Vector; readonly segment: SegmentId; readonly side: Side | null } {
   const push = sitePushes(body, frames, id)[0];
   if (push === undefined) throw new ProgrammingError(`the site ${id} has no direction`);
-  return { at: push.at, segment: body.segments[push.segment]?.id ?? "pelvis", side: push.side };
+  const segment = body.segments[push.segment]?.id ?? "pelvis";
+  return {
+    at: id.startsWith("ribSide") ? behindArm(body, frames, push.at, push.side) : push.at,
+    segment,
+    side: push.side,
+  };
+}
+
+/** An arm this near the ribs leaves no room for a hand between [m]. */
+const ARM_IS_NEAR = 0.17;
+
+/** A hand on the ribs goes behind an arm that hangs beside them, not between the two. */
+function behindArm(body: Body, frames: Frames, at: Vector, side: Side | null): Vector {
+  if (side === null) return at;
+  const shoulder = pointInRoom(body, frames, `upperArm.${side}`, [0, 0, 0]);
+  const elbow = pointInRoom(body, frames, `forearm.${side}`, [0, 0, 0]);
+  const along = subtract(elbow, shoulder);
+  const share = Math.min(1, Math.max(0, dot(subtract(at, shoulder), along) / dot(along, along)));
+  if (norm(subtract(at, add(shoulder, scale(along, share)))) > ARM_IS_NEAR) return at;
+  const mm = body.stature / 1000;
+  const back = rotate(frames.rotations[body.segmentIndex.thorax] ?? IDENTITY, [-75 * mm, 0, -25 * mm]);
+  return add(at, back);
 }
 
 /** Parts of the skin on which a site of a segment can lie. */

@@ -79,7 +79,13 @@ export interface SessionProblem {
   readonly strength: number;
 }
 
-export const sizeLimits = { positions: 4, itemsInPosition: 4, fewestItems: 5, mostItems: 7, rungsOfActivity: 2 } as const;
+export const sizeLimits = {
+  positions: 4,
+  itemsInPosition: 4,
+  fewestItems: 5,
+  mostItems: 7,
+  rungsOfActivity: 2,
+} as const;
 
 /** Positions in order; `links` are the moves that lead into each (empty for the first). */
 export interface Plan {
@@ -95,7 +101,8 @@ export interface PlanBlock {
 export function coverageGain(need: number, units: number): number {
   let sum = 0;
   const shares = [100, 60, 30, 10];
-  for (let unit = 0; unit < Math.min(units, shares.length); unit += 1) sum += Math.floor((need * (shares[unit] ?? 0)) / 100);
+  for (let unit = 0; unit < Math.min(units, shares.length); unit += 1)
+    sum += Math.floor((need * (shares[unit] ?? 0)) / 100);
   return sum;
 }
 

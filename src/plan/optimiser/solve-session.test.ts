@@ -8,24 +8,62 @@ import { solveSession } from "./solve-session.ts";
 function invent(seed: number, optionCount: number): SessionProblem {
   const next = seededStream(seed);
   const whole = (most: number) => Math.floor(next() * (most + 1));
-  const positions = ["p", "q", "r"].map((id) => ({ id, wayBack: { halfMinutes: whole(4), strength: whole(12) }, canEnd: next() > 0.1, entry: next() > 0.15 ? { halfMinutes: whole(3), strength: whole(6), cost: whole(8) } : null }));
-  const links = ["pq", "qp", "qr", "rq"].map((id) => ({ id, from: id[0] ?? "", to: id[1] ?? "", halfMinutes: 1 + whole(4), strength: whole(8), ease: 0, threshold: next() > 0.8 ? 30 : null, kneelDowns: whole(1), sideChange: next() > 0.5 }));
+  const positions = ["p", "q", "r"].map((id) => ({
+    id,
+    wayBack: { halfMinutes: whole(4), strength: whole(12) },
+    canEnd: next() > 0.1,
+    entry: next() > 0.15 ? { halfMinutes: whole(3), strength: whole(6), cost: whole(8) } : null,
+  }));
+  const links = ["pq", "qp", "qr", "rq"].map((id) => ({
+    id,
+    from: id[0] ?? "",
+    to: id[1] ?? "",
+    halfMinutes: 1 + whole(4),
+    strength: whole(8),
+    ease: 0,
+    threshold: next() > 0.8 ? 30 : null,
+    kneelDowns: whole(1),
+    sideChange: next() > 0.5,
+  }));
   const options = Array.from({ length: optionCount }, (_, k): Option => {
     const rung = `a${k % 3}/${Math.floor(k / 3) % 3}`;
     return {
-      id: `o${k}`, rung, activity: `a${k % 3}`, ladderIndex: Math.floor(k / 3) % 3, position: ["p", "q", "r"][k % 3] ?? "p",
-      helperPlace: ["x", "y"][whole(1)] ?? "x", halfMinutes: 3 + whole(9), strength: 2 + whole(18),
-      units: [{ purpose: ["u", "v"][whole(1)] ?? "u", units: 1 + whole(1) }], worth: whole(24) - 6,
-      freshnessLimit: next() > 0.7 ? 30 : null, freshnessCost: whole(6), prerequisite: next() > 0.85 ? "a0/0" : null, substitutes: next() > 0.85 ? "s" : null,
+      id: `o${k}`,
+      rung,
+      activity: `a${k % 3}`,
+      ladderIndex: Math.floor(k / 3) % 3,
+      position: ["p", "q", "r"][k % 3] ?? "p",
+      helperPlace: ["x", "y"][whole(1)] ?? "x",
+      halfMinutes: 3 + whole(9),
+      strength: 2 + whole(18),
+      units: [{ purpose: ["u", "v"][whole(1)] ?? "u", units: 1 + whole(1) }],
+      worth: whole(24) - 6,
+      freshnessLimit: next() > 0.7 ? 30 : null,
+      freshnessCost: whole(6),
+      prerequisite: next() > 0.85 ? "a0/0" : null,
+      substitutes: next() > 0.85 ? "s" : null,
       change: next() > 0.5 ? { kind: "kept", cost: 0 } : { kind: "new", cost: whole(20) },
     };
   });
   return {
-    positions, links, options, purposes: [{ id: "u", need: 60 }, { id: "v", need: 30 }],
+    positions,
+    links,
+    options,
+    purposes: [
+      { id: "u", need: 60 },
+      { id: "v", need: 30 },
+    ],
     lastTime: [{ rung: "a1/0", dropCost: whole(20) }],
-    locks: { ...noLocks, mustHave: next() > 0.8 ? ["a1/1"] : [], startIn: next() > 0.85 ? "q" : null, leaveOut: next() > 0.8 ? ["a2/0"] : [], barPositions: next() > 0.9 ? ["r"] : [] },
+    locks: {
+      ...noLocks,
+      mustHave: next() > 0.8 ? ["a1/1"] : [],
+      startIn: next() > 0.85 ? "q" : null,
+      leaveOut: next() > 0.8 ? ["a2/0"] : [],
+      barPositions: next() > 0.9 ? ["r"] : [],
+    },
     prices: { kneelDown: 12, sideChange: 6, helperPlace: 4, movingHalfMinute: 1, itemShort: 5 },
-    workingHalfMinutes: 30 + whole(16), strength: 60 + whole(40),
+    workingHalfMinutes: 30 + whole(16),
+    strength: 60 + whole(40),
   };
 }
 
@@ -39,20 +77,41 @@ function bruteForce(problem: SessionProblem): number | null {
   };
   grow([]);
   const waysBetween = (from: string, to: string): string[][] =>
-    problem.links.flatMap((first) => (first.from !== from ? [] : first.to === to ? [[first.id]] : problem.links.filter((second) => second.from === first.to && second.to === to).map((second) => [first.id, second.id])));
-  const permute = (ids: readonly string[]): string[][] => (ids.length <= 1 ? [[...ids]] : ids.flatMap((id) => permute(ids.filter((each) => each !== id)).map((rest) => [id, ...rest])));
+    problem.links.flatMap((first) =>
+      first.from !== from
+        ? []
+        : first.to === to
+          ? [[first.id]]
+          : problem.links
+              .filter((second) => second.from === first.to && second.to === to)
+              .map((second) => [first.id, second.id]),
+    );
+  const permute = (ids: readonly string[]): string[][] =>
+    ids.length <= 1
+      ? [[...ids]]
+      : ids.flatMap((id) => permute(ids.filter((each) => each !== id)).map((rest) => [id, ...rest]));
   for (const walk of walks) {
     let links: string[][][] = [[]];
-    links = walk.slice(1).reduce<string[][][]>((all, to, k) => all.flatMap((before) => waysBetween(walk[k] ?? "", to).map((way) => [...before, way])), [[]]);
+    links = walk
+      .slice(1)
+      .reduce<string[][][]>(
+        (all, to, k) => all.flatMap((before) => waysBetween(walk[k] ?? "", to).map((way) => [...before, way])),
+        [[]],
+      );
     const options = problem.options.filter((option) => walk.includes(option.position));
     for (let mask = 1; mask < 1 << options.length; mask++) {
       const chosen = options.filter((_, k) => (mask >> k) & 1);
-      if (chosen.length > 7 || walk.some((position) => !chosen.some((option) => option.position === position))) continue;
+      if (chosen.length > 7 || walk.some((position) => !chosen.some((option) => option.position === position)))
+        continue;
       for (const way of links) {
         let orders: Plan[] = [{ blocks: [] }];
         walk.forEach((position, k) => {
           const inside = permute(chosen.filter((option) => option.position === position).map((option) => option.id));
-          orders = orders.flatMap((plan) => inside.map((ids) => ({ blocks: [...plan.blocks, { position, links: k === 0 ? [] : (way[k - 1] ?? []), options: ids }] })));
+          orders = orders.flatMap((plan) =>
+            inside.map((ids) => ({
+              blocks: [...plan.blocks, { position, links: k === 0 ? [] : (way[k - 1] ?? []), options: ids }],
+            })),
+          );
         });
         for (const plan of orders) {
           const judged = evaluate(problem, plan);
@@ -87,7 +146,12 @@ describe("the session search", () => {
   it("gives the same plan whatever the order of options and positions", () => {
     for (let seed = 300; seed < 330; seed++) {
       const problem = invent(seed, 9);
-      const turned = { ...problem, options: [...problem.options].reverse(), positions: [...problem.positions].reverse(), links: [...problem.links].reverse() };
+      const turned = {
+        ...problem,
+        options: [...problem.options].reverse(),
+        positions: [...problem.positions].reverse(),
+        links: [...problem.links].reverse(),
+      };
       expect(solveSession(turned).worth).toBe(solveSession(problem).worth);
     }
   });
@@ -96,7 +160,9 @@ describe("the session search", () => {
       const problem = invent(seed, 8);
       const base = solveSession(problem);
       if (base.status === "empty") continue;
-      expect(solveSession({ ...problem, workingHalfMinutes: problem.workingHalfMinutes + 5 }).worth).toBeGreaterThanOrEqual(base.worth);
+      expect(
+        solveSession({ ...problem, workingHalfMinutes: problem.workingHalfMinutes + 5 }).worth,
+      ).toBeGreaterThanOrEqual(base.worth);
       expect(solveSession({ ...problem, strength: problem.strength + 10 }).worth).toBeGreaterThanOrEqual(base.worth);
       const fewer = solveSession({ ...problem, options: problem.options.slice(0, -1) });
       if (fewer.status !== "empty") expect(fewer.worth).toBeLessThanOrEqual(base.worth);
@@ -110,7 +176,9 @@ describe("the session search", () => {
       for (const option of problem.options) {
         const forced = solveSession({ ...problem, locks: { ...noLocks, mustHave: [option.rung] } });
         if (forced.status !== "empty") expect(forced.worth).toBeLessThanOrEqual(base.worth);
-        expect(solveSession({ ...problem, locks: { ...noLocks, leaveOut: [option.rung] } }).worth).toBeLessThanOrEqual(base.worth);
+        expect(solveSession({ ...problem, locks: { ...noLocks, leaveOut: [option.rung] } }).worth).toBeLessThanOrEqual(
+          base.worth,
+        );
       }
     }
   });

@@ -1,6 +1,8 @@
 import { ProgrammingError } from "../../quantity/programming-error.ts";
-import { moveCost } from "./evaluate.ts";
-import { coverageGain, type Link, type Option, type Plan, type PlanBlock, type SessionProblem, sizeLimits } from "./problem.ts";
+import { coverageGain, type Plan, type PlanBlock, type SessionProblem, sizeLimits } from "./problem.ts";
+import { compareTies, goesWith, inOrder, type Item, type Order, tieKey } from "./selection.ts";
+import { bestTotal, price, priced, type Prices, refund, SURE } from "./prices.ts";
+import { permutations, subsets, type Way, waysFrom } from "./ways.ts";
 
 /** What was found and how sure it is: `proven` the best there is, `limit` when the counted work ran out, `empty` when nothing fits. */
 export interface SolvedPlan {
@@ -14,43 +16,10 @@ export interface SolvedPlan {
 
 /** Steps of the search before it gives up proving; counted, never timed. */
 const NODE_LIMIT = 1_500_000;
-/** Lifts the values that are sure to be taken above all others while they are sorted. */
-const SURE = 1e6;
 const FIRST_LOOK = 300;
 const DEEPER = 8;
 const PRICE_STEPS = 60;
 const SET_PRICE_STEPS = 14;
-
-interface Way {
-  readonly links: readonly string[];
-  readonly cost: number;
-  readonly halfMinutes: number;
-  readonly strength: number;
-  /** At each position reached: strength spent on the way before and after the move, and what the way back from there takes. */
-  /** Most strength it needs at any point, the way back from there included; and the most that may be spent before it starts. */
-  readonly highest: number;
-  readonly entry: number;
-  readonly points: readonly { readonly before: number; readonly after: number; readonly wayBack: number; readonly threshold: number | null }[];
-}
-/** An order of the positions of a set, with what its moves cost whatever is done in them. */
-interface Order {
-  readonly positions: readonly number[];
-  readonly ways: readonly (Way | null)[];
-  readonly cost: number;
-  readonly halfMinutes: number;
-  readonly strength: number;
-}
-interface Prices {
-  readonly purposes: Float64Array;
-  readonly minute: number;
-}
-interface Item {
-  readonly option: Option;
-  readonly position: number;
-  readonly units: Int32Array;
-  /** Worth by itself, with the cost of dropping it last time given back. */
-  readonly own: number;
-}
 
 /**
  * The best session there is: prices on purposes and minutes bound every set of positions from above; sets are searched in
@@ -81,7 +50,10 @@ class Search {
   constructor(problem: SessionProblem) {
     this.problem = problem;
     const { locks } = problem;
-    const used = problem.positions.filter((position) => !locks.barPositions.includes(position.id) && problem.options.some((option) => option.position === position.id));
+    const used = problem.positions.filter(
+      (position) =>
+        !locks.barPositions.includes(position.id) && problem.options.some((option) => option.position === position.id),
+    );
     this.nodesOf = used;
     this.ids = used.map((position) => position.id);
     const drop = new Map(problem.lastTime.map((each) => [each.rung, each.dropCost]));
@@ -92,7 +64,9 @@ class Search {
       .map((option) => ({
         option,
         position: this.ids.indexOf(option.position),
-        units: Int32Array.from(problem.purposes, (purpose) => option.units.reduce((sum, each) => sum + (each.purpose === purpose.id ? each.units : 0), 0)),
+        units: Int32Array.from(problem.purposes, (purpose) =>
+          option.units.reduce((sum, each) => sum + (each.purpose === purpose.id ? each.units : 0), 0),
+        ),
         own: option.worth - option.change.cost + (drop.get(option.rung) ?? 0),
       }));
     this.byPosition = this.ids.map((_, p) => this.items.filter((item) => item.position === p));
@@ -104,17 +78,35 @@ class Search {
       const orders = this.ordersOf(set);
       return orders.length === 0 || !this.coversMusts(set) ? [] : [{ set, orders }];
     });
-    const prices = this.price(this.items, PRICE_STEPS, null);
+    const prices = price(this.problem, this.items, PRICE_STEPS, null);
     const tops = this.ids.map((_, position) => this.topOf(position, prices));
-    const bounded = sets.map((each) => ({ ...each, bound: this.boundOf(each.set, each.orders, prices, each.set.map((p) => tops[p] ?? [])) })).sort((a, b) => b.bound - a.bound);
+    const bounded = sets
+      .map((each) => ({
+        ...each,
+        bound: this.boundOf(
+          each.set,
+          each.orders,
+          prices,
+          each.set.map((p) => tops[p] ?? []),
+        ),
+      }))
+      .sort((a, b) => b.bound - a.bound);
     let open = bounded.map((each) => ({ ...each, tight: null as Prices | null }));
     // First short looks at every promising set, so that there is a plan in hand; then deeper ones at what is still open.
     for (let cap = FIRST_LOOK; open.length > 0; cap *= DEEPER) {
       const unfinished: typeof open = [];
       for (const each of open) {
         if (this.best !== null && each.bound <= this.best.worth - 1e-9) continue;
-        const tight = each.tight ?? this.price(this.itemsOf(each.set), SET_PRICE_STEPS, prices);
-        const bound = Math.min(each.bound, this.boundOf(each.set, each.orders, tight, each.set.map((p) => this.topOf(p, tight))));
+        const tight = each.tight ?? price(this.problem, this.itemsOf(each.set), SET_PRICE_STEPS, prices);
+        const bound = Math.min(
+          each.bound,
+          this.boundOf(
+            each.set,
+            each.orders,
+            tight,
+            each.set.map((p) => this.topOf(p, tight)),
+          ),
+        );
         if (this.best !== null && bound <= this.best.worth - 1e-9) continue;
         this.capped = false;
         this.cap = this.nodes + cap;
@@ -131,7 +123,13 @@ class Search {
     }
     if (this.best === null) return { plan: null, status: "empty", worth: 0, gap: 0, nodes: this.nodes };
     const gap = this.exhausted ? Math.max(0, Math.floor(this.openBound) - this.best.worth) : 0;
-    return { plan: this.best.plan, status: this.exhausted && gap > 0 ? "limit" : "proven", worth: this.best.worth, gap, nodes: this.nodes };
+    return {
+      plan: this.best.plan,
+      status: this.exhausted && gap > 0 ? "limit" : "proven",
+      worth: this.best.worth,
+      gap,
+      nodes: this.nodes,
+    };
   }
 
   private itemsOf(set: readonly number[]): Item[] {
@@ -139,7 +137,8 @@ class Search {
   }
 
   private coversMusts(set: readonly number[]): boolean {
-    for (const rung of this.must) if (!this.items.some((item) => item.option.rung === rung && set.includes(item.position))) return false;
+    for (const rung of this.must)
+      if (!this.items.some((item) => item.option.rung === rung && set.includes(item.position))) return false;
     return true;
   }
 
@@ -151,14 +150,31 @@ class Search {
       const last = this.node(positions[positions.length - 1] ?? 0);
       if (first.entry === null || !last.canEnd) return [];
       if (problem.locks.startIn !== null && problem.locks.startIn !== first.id) return [];
-      let found: Order[] = [{ positions, ways: [null], cost: first.entry.cost, halfMinutes: first.entry.halfMinutes + last.wayBack.halfMinutes, strength: first.entry.strength }];
+      let found: Order[] = [
+        {
+          positions,
+          ways: [null],
+          cost: first.entry.cost,
+          halfMinutes: first.entry.halfMinutes + last.wayBack.halfMinutes,
+          strength: first.entry.strength,
+        },
+      ];
       for (let k = 1; k < positions.length; k++) {
         const ways = this.ways[positions[k - 1] ?? 0]?.[positions[k] ?? 0] ?? [];
         found = found.flatMap((order) =>
-          ways.map((way) => ({ positions, ways: [...order.ways, way], cost: order.cost + way.cost, halfMinutes: order.halfMinutes + way.halfMinutes, strength: order.strength + way.strength })),
+          ways.map((way) => ({
+            positions,
+            ways: [...order.ways, way],
+            cost: order.cost + way.cost,
+            halfMinutes: order.halfMinutes + way.halfMinutes,
+            strength: order.strength + way.strength,
+          })),
         );
       }
-      return found.filter((order) => order.halfMinutes < problem.workingHalfMinutes && order.strength + last.wayBack.strength <= problem.strength);
+      return found.filter(
+        (order) =>
+          order.halfMinutes < problem.workingHalfMinutes && order.strength + last.wayBack.strength <= problem.strength,
+      );
     });
   }
 
@@ -168,97 +184,65 @@ class Search {
     return found;
   }
 
-  private priced(item: Item, prices: Prices): number {
-    let worth = item.own - prices.minute * item.option.halfMinutes;
-    for (let k = 0; k < item.units.length; k++) worth += (prices.purposes[k] ?? 0) * (item.units[k] ?? 0);
-    return worth;
-  }
-
-  /** What the prices give back: minutes of the day at their price, and the best each purpose could be worth beyond it. */
-  private refund(prices: Prices): number {
-    let sum = prices.minute * this.problem.workingHalfMinutes;
-    this.problem.purposes.forEach((purpose, k) => {
-      let best = 0;
-      for (let units = 1; units <= 4; units++) best = Math.max(best, coverageGain(purpose.need, units) - (prices.purposes[k] ?? 0) * units);
-      sum += best;
-    });
-    return sum;
-  }
-
   /** The best priced worths of a position, one a rung: more than can be done there are of no use. */
   private topOf(position: number, prices: Prices): number[] {
     const best = new Map<string, number>();
-    for (const item of this.byPosition[position] ?? []) best.set(item.option.rung, Math.max(best.get(item.option.rung) ?? Number.NEGATIVE_INFINITY, this.priced(item, prices)));
+    for (const item of this.byPosition[position] ?? [])
+      best.set(
+        item.option.rung,
+        Math.max(best.get(item.option.rung) ?? Number.NEGATIVE_INFINITY, priced(item, prices)),
+      );
     return [...best.values()].sort((a, b) => b - a).slice(0, sizeLimits.itemsInPosition);
   }
 
   /** No session in these positions is worth more than this. @param tops the best priced worths of every position of the set */
-  private boundOf(set: readonly number[], orders: readonly Order[], prices: Prices, tops: readonly (readonly number[])[]): number {
+  private boundOf(
+    set: readonly number[],
+    orders: readonly Order[],
+    prices: Prices,
+    tops: readonly (readonly number[])[],
+  ): number {
     let moving = Number.NEGATIVE_INFINITY;
     for (const order of orders) moving = Math.max(moving, -order.cost - prices.minute * order.halfMinutes);
     // One item at least is done in every position of the set.
     const values = tops.flatMap((top) => top.map((value, k) => (k === 0 ? value + SURE : value)));
     values.sort((a, b) => b - a);
-    return this.baseline + this.refund(prices) + moving - set.length * this.problem.prices.helperPlace + bestTotal(values, set.length, this.problem.prices.itemShort);
-  }
-
-  /** Prices that push the bound down, by subgradient steps on the relaxation without moves. Any prices bound truly. */
-  private price(items: readonly Item[], steps: number, from: Prices | null): Prices {
-    const purposes = from === null ? Float64Array.from(this.problem.purposes, (purpose) => purpose.need * 0.4) : Float64Array.from(from.purposes);
-    let minute = from === null ? 2 : from.minute;
-    let best: Prices = { purposes: Float64Array.from(purposes), minute };
-    let least = Number.POSITIVE_INFINITY;
-    for (let step = 0; step < steps; step++) {
-      const now: Prices = { purposes, minute };
-      const byRung = new Map<string, { item: Item; value: number }>();
-      for (const item of items) {
-        const value = this.priced(item, now);
-        const known = byRung.get(item.option.rung);
-        if (known === undefined || value > known.value) byRung.set(item.option.rung, { item, value });
-      }
-      const chosen = [...byRung.values()].sort((a, b) => b.value - a.value).slice(0, sizeLimits.mostItems).filter((each, k) => each.value > 0 || k < sizeLimits.fewestItems);
-      const bound = this.refund(now) + chosen.reduce((sum, each) => sum + each.value, 0);
-      if (bound < least) {
-        least = bound;
-        best = { purposes: Float64Array.from(purposes), minute };
-      }
-      const size = 12 / (1 + step * 0.25);
-      const slack = this.problem.workingHalfMinutes - chosen.reduce((sum, each) => sum + each.item.option.halfMinutes, 0);
-      minute = Math.max(0, minute - (size * slack) / 150);
-      this.problem.purposes.forEach((purpose, k) => {
-        const price = purposes[k] ?? 0;
-        let wanted = 0;
-        let gain = 0;
-        for (let units = 1; units <= 4; units++) {
-          const value = coverageGain(purpose.need, units) - price * units;
-          if (value > gain) {
-            gain = value;
-            wanted = units;
-          }
-        }
-        const got = chosen.reduce((sum, each) => sum + (each.item.units[k] ?? 0), 0);
-        purposes[k] = Math.max(0, price + (size * (wanted - got)) / 2);
-      });
-    }
-    return best;
+    return (
+      this.baseline +
+      refund(this.problem, prices) +
+      moving -
+      set.length * this.problem.prices.helperPlace +
+      bestTotal(values, set.length, this.problem.prices.itemShort)
+    );
   }
 
   /** Depth first over the items of a set, the most priced worth first; every selection that uses all its positions is judged. */
   private searchSet(set: readonly number[], orders: readonly Order[], own: readonly Item[], prices: Prices): void {
     const { problem } = this;
-    const ranked = own.map((item) => ({ item, value: this.priced(item, prices) })).sort((a, b) => b.value - a.value || (a.item.option.id < b.item.option.id ? -1 : 1));
+    const ranked = own
+      .map((item) => ({ item, value: priced(item, prices) }))
+      .sort((a, b) => b.value - a.value || (a.item.option.id < b.item.option.id ? -1 : 1));
     const leastMinutes = Math.min(...orders.map((order) => order.halfMinutes));
-    const leastStrength = Math.min(...orders.map((order) => order.strength + this.node(order.positions[order.positions.length - 1] ?? 0).wayBack.strength));
+    const leastStrength = Math.min(
+      ...orders.map(
+        (order) => order.strength + this.node(order.positions[order.positions.length - 1] ?? 0).wayBack.strength,
+      ),
+    );
     let moving = Number.NEGATIVE_INFINITY;
     for (const order of orders) moving = Math.max(moving, -order.cost - prices.minute * order.halfMinutes);
-    const fixed = this.baseline + this.refund(prices) + moving - set.length * problem.prices.helperPlace;
+    const fixed = this.baseline + refund(this.problem, prices) + moving - set.length * problem.prices.helperPlace;
     const short = problem.prices.itemShort;
     const chosen: Item[] = [];
     const inPosition = new Map<number, number>();
     const visit = (from: number, value: number, minutes: number, strength: number): void => {
       this.nodes++;
       const here = fixed + value - short * Math.max(0, sizeLimits.fewestItems - chosen.length);
-      if (chosen.length >= set.length && (this.best === null || here >= this.best.worth) && set.every((p) => (inPosition.get(p) ?? 0) > 0)) this.judge(chosen, orders);
+      if (
+        chosen.length >= set.length &&
+        (this.best === null || here >= this.best.worth) &&
+        set.every((p) => (inPosition.get(p) ?? 0) > 0)
+      )
+        this.judge(chosen, orders);
       if (chosen.length >= sizeLimits.mostItems) return;
       if (this.nodes > this.cap) {
         this.capped = true;
@@ -296,7 +280,10 @@ class Search {
     for (const rung of this.must) if (!chosen.some((item) => item.option.rung === rung)) return;
     let coverage = 0;
     problem.purposes.forEach((purpose, k) => {
-      coverage += coverageGain(purpose.need, chosen.reduce((sum, item) => sum + (item.units[k] ?? 0), 0));
+      coverage += coverageGain(
+        purpose.need,
+        chosen.reduce((sum, item) => sum + (item.units[k] ?? 0), 0),
+      );
     });
     const places = new Set(chosen.map((item) => `${item.position}|${item.option.helperPlace}`));
     const base =
@@ -314,7 +301,8 @@ class Search {
       if (blocks === null) continue;
       const plan: Plan = { blocks };
       const ties = tieKey(chosen, order, plan, problem);
-      if (this.best === null || worth > this.best.worth || compareTies(ties, this.best.ties) < 0) this.best = { plan, worth, ties };
+      if (this.best === null || worth > this.best.worth || compareTies(ties, this.best.ties) < 0)
+        this.best = { plan, worth, ties };
     }
   }
 
@@ -350,132 +338,12 @@ class Search {
       }
       spent += own.reduce((sum, item) => sum + item.option.strength, 0);
       if (spent + node.wayBack.strength > problem.strength) return null;
-      blocks.push({ position: node.id, links: [...(order.ways[k]?.links ?? [])], options: own.map((item) => item.option.id) });
+      blocks.push({
+        position: node.id,
+        links: [...(order.ways[k]?.links ?? [])],
+        options: own.map((item) => item.option.id),
+      });
     }
     return blocks;
   }
-}
-
-/** Prerequisites before what needs them, then hard things, then the same place of the helper together. */
-function inOrder(items: readonly Item[]): Item[] {
-  const needed = new Set(items.flatMap((item) => item.option.prerequisite ?? []));
-  const rank = (item: Item) => (needed.has(item.option.rung) ? 0 : 1);
-  return [...items].sort(
-    (a, b) =>
-      rank(a) - rank(b) ||
-      b.option.freshnessCost - a.option.freshnessCost ||
-      (a.option.helperPlace < b.option.helperPlace ? -1 : a.option.helperPlace > b.option.helperPlace ? 1 : 0) ||
-      (a.option.activity < b.option.activity ? -1 : a.option.activity > b.option.activity ? 1 : 0) ||
-      a.option.ladderIndex - b.option.ladderIndex,
-  );
-}
-
-function goesWith(option: Option, chosen: readonly Item[]): boolean {
-  let same = 0;
-  for (const { option: other } of chosen) {
-    if (other.rung === option.rung) return false;
-    if (option.substitutes !== null && other.substitutes === option.substitutes) return false;
-    if (other.activity === option.activity) {
-      same++;
-      if (Math.abs(other.ladderIndex - option.ladderIndex) > 1) return false;
-    }
-  }
-  return same < sizeLimits.rungsOfActivity;
-}
-
-/** Among equal worth: fewest changes, helper moves, minutes, then the order of the catalogue. */
-function tieKey(chosen: readonly Item[], order: Order, plan: Plan, problem: SessionProblem): readonly number[] {
-  const changes = chosen.filter((item) => item.option.change.kind !== "kept").length;
-  let moves = 0;
-  let place: string | null = null;
-  for (const block of plan.blocks) {
-    for (const id of block.options) {
-      const now = problem.options.find((option) => option.id === id)?.helperPlace ?? null;
-      if (place !== null && now !== place) moves++;
-      place = now;
-    }
-  }
-  const minutes = order.halfMinutes + chosen.reduce((sum, item) => sum + item.option.halfMinutes, 0);
-  return [changes, moves, minutes, ...plan.blocks.flatMap((block) => block.options.map((id) => problem.options.findIndex((option) => option.id === id)))];
-}
-
-function compareTies(a: readonly number[], b: readonly number[]): number {
-  for (let k = 0; k < Math.max(a.length, b.length); k++) {
-    const difference = (a[k] ?? -1) - (b[k] ?? -1);
-    if (difference !== 0) return difference;
-  }
-  return 0;
-}
-
-/** The best sum of the first values for 5 to 7 items (fewer cost), the first of each position being sure. */
-function bestTotal(values: readonly number[], sure: number, short: number): number {
-  let sum = 0;
-  let best = Number.NEGATIVE_INFINITY;
-  values.slice(0, sizeLimits.mostItems).forEach((raw, k) => {
-    sum += raw > SURE / 2 ? raw - SURE : raw;
-    const count = k + 1;
-    if (count >= sure) best = Math.max(best, sum - short * Math.max(0, sizeLimits.fewestItems - count));
-  });
-  return best;
-}
-
-/**
- * All unbeaten ways from a position to the others: none of them is at once no dearer, no longer, no more tiring and no
- * harder to enter than another. Barred positions are not passed through.
- */
-function waysFrom(problem: SessionProblem, from: string, to: readonly string[]): Way[][] {
-  const kept = new Map<string, Way[]>();
-  const visit = (at: string, links: readonly Link[], been: ReadonlySet<string>): void => {
-    for (const link of problem.links) {
-      if (link.from !== at || been.has(link.to) || problem.locks.barPositions.includes(link.to)) continue;
-      const path = [...links, link];
-      const way = wayOf(problem, path);
-      if (way.halfMinutes >= problem.workingHalfMinutes || way.strength > problem.strength) continue;
-      const known = kept.get(link.to) ?? [];
-      if (known.some((other) => beats(other, way))) continue;
-      kept.set(link.to, [...known.filter((other) => !beats(way, other)), way]);
-      visit(link.to, path, new Set([...been, link.to]));
-    }
-  };
-  visit(from, [], new Set([from]));
-  return to.map((id) => (id === from ? [] : (kept.get(id) ?? [])));
-}
-
-/** Whether one way is at least as good as another in everything that can matter. */
-function beats(one: Way, other: Way): boolean {
-  return one.cost <= other.cost && one.halfMinutes <= other.halfMinutes && one.strength <= other.strength && one.highest <= other.highest && one.entry >= other.entry;
-}
-
-function wayOf(problem: SessionProblem, links: readonly Link[]): Way {
-  let strength = 0;
-  const points = links.map((link) => {
-    const before = strength;
-    strength += link.strength;
-    return { before, after: strength, wayBack: problem.positions.find((position) => position.id === link.to)?.wayBack.strength ?? 0, threshold: link.threshold };
-  });
-  return {
-    links: links.map((link) => link.id),
-    cost: links.reduce((sum, link) => sum + moveCost(problem, link), 0),
-    halfMinutes: links.reduce((sum, link) => sum + link.halfMinutes, 0),
-    strength,
-    points,
-    highest: points.reduce((most, point) => Math.max(most, point.after + point.wayBack), 0),
-    entry: points.reduce((least, point) => (point.threshold === null ? least : Math.min(least, point.threshold - point.before)), Number.POSITIVE_INFINITY),
-  };
-}
-
-function subsets(count: number, most: number): number[][] {
-  const found: number[][] = [];
-  const grow = (from: number, set: number[]): void => {
-    if (set.length > 0) found.push(set);
-    if (set.length === most) return;
-    for (let i = from; i < count; i++) grow(i + 1, [...set, i]);
-  };
-  grow(0, []);
-  return found;
-}
-
-function permutations(set: readonly number[]): number[][] {
-  if (set.length <= 1) return [[...set]];
-  return set.flatMap((first) => permutations(set.filter((each) => each !== first)).map((rest) => [first, ...rest]));
 }

@@ -85,7 +85,7 @@ export const halfKneelStrongForwardRise = {
       good: "The strong heel stays down and the weak knee grows light.",
       faults: [
         { id: "pulls-with-hand", fault: "The strong hand pulls on the bench.", do: "Flat hand; move the bench to the side.", stepDown: false },
-        { id: "weak-hip-left-behind", fault: "The weak hip does not come along.", do: "Bring it along from behind; less way.", stepDown: false },
+        { id: "weak-hip-stays", fault: "The weak hip does not come along.", do: "Bring it along from behind; less way.", stepDown: false },
       ],
       demands: ["kneePressure", "hipPastNinety", "footPressure"],
       dose: { kind: "repetitions", sets: 2, repetitions: 5, restSeconds: 75, minutesPerSet: 2 },
