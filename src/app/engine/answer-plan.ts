@@ -13,7 +13,7 @@ import { takeNextOf } from "./take-next.ts";
 import { VERSION } from "./version.ts";
 
 /** The plan as the contract says it: the only place where weak and strong become left and right. */
-export function answerPlan(person: PersonToday, session: Session | null, solved: { status: string; gap: number }): PlanAnswer {
+export function answerPlan(person: PersonToday, session: Session | null, solved: { status: string; gap: number; clash?: readonly string[] }): PlanAnswer {
   const items = session === null ? [] : session.items.map((item) => answerItem(person, item));
   const inPlan = new Set(items.map((item) => `${item.activity}/${item.rung}`));
   const nameOf = (today: RungToday) => ({ activity: today.activity.id, rung: today.rung.id });
@@ -61,7 +61,7 @@ export function answerPlan(person: PersonToday, session: Session | null, solved:
       };
     }),
     assumed: [...person.findings.assumed],
-    cautions: [...person.cautions.map(({ text, source }) => ({ text, source })), ...EMERGENCY].map(({ text, source }) => ({ text, source })),
+    cautions: [...clashCaution(solved.clash ?? []), ...person.cautions.map(({ text, source }) => ({ text, source })), ...EMERGENCY].map(({ text, source }) => ({ text, source })),
   };
 }
 
@@ -118,6 +118,11 @@ export function answerHelp(person: PersonToday, today: RungToday): PlanAnswer["i
     side: help.side === null ? null : answerSide(help.side, person.laterality),
     direction: help.direction,
   };
+}
+
+function clashCaution(clash: readonly string[]): { text: string; source: SourceId }[] {
+  if (clash.length === 0) return [];
+  return [{ text: `These wishes do not go together in today's minutes, strength and way back: ${clash.join("; ")}. Let one of them go.`, source: "judgement" }];
 }
 
 function sourcesOf(today: RungToday): SourceId[] {

@@ -35,8 +35,8 @@ export async function createEngine(): Promise<Engine> {
     },
     plan(file, minutes, wishes: Wishes = {}) {
       const person = people.today(file);
-      const { session, status, gap } = planSession(person, minutes, wishes);
-      return answerPlan(person, session, { status, gap });
+      const { session, status, gap, clash } = planSession(person, minutes, wishes);
+      return answerPlan(person, session, { status, gap, clash });
     },
     effort(file, activity, rung) {
       const person = people.today(file);
