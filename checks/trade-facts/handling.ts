@@ -9,7 +9,7 @@ import { ACTIVITIES, POSITIONS, TRANSITIONS } from "../../src/practice/catalogue
 import { HANDLING_RULES } from "../../src/practice/handling/always.data.ts";
 import { all, type Fact, judged, notYet, said } from "./fact.ts";
 import { CASE_P, findRung, readExample, workOut } from "./people.ts";
-import { handsOf, handsText, position, rungText, setUpOf, transition, transitionText } from "./texts.ts";
+import { handsOf, handsText, position, rungText, setUpOf, transition } from "./texts.ts";
 
 const everyText = (): string => [ACTIVITIES, POSITIONS, TRANSITIONS].map((each) => JSON.stringify(each)).join(" ");
 const TO_MAT = ["wheelchair-to-mat-over-strong-side", "wheelchair-to-mat-over-weak-side"];
