@@ -65,7 +65,7 @@ export function takeNextOf(person: PersonToday, session: Session | null): { find
 function targetRungs(person: PersonToday, session: Session | null): RungToday[] {
   const inPlan = session === null ? [] : session.items.map((item) => item.today);
   const near = person.rungs
-    .filter((today) => today.asks !== null && !inPlan.includes(today) && today.out.every((reason) => reason.rule === "effort"))
+    .filter((today) => !inPlan.includes(today) && today.out.every((reason) => reason.rule === "effort") && today.asks !== null)
     .map((today) => ({ today, off: today.asks === null ? 9 : Math.abs(Math.log(Math.max(today.asks.cautious, 0.01) / 0.85)) }))
     .sort((a, b) => a.off - b.off || (a.today.activity.id < b.today.activity.id ? -1 : 1))
     .map(({ today }) => today);

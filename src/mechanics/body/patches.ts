@@ -26,8 +26,18 @@ export interface Patch {
   readonly balls: readonly Ball[];
 }
 
+const patches = new WeakMap<Body, Map<PatchId, Patch>>();
+
 /** The named patch on this body: lengths follow stature, flesh follows girth. */
 export function patchOn(body: Body, id: PatchId): Patch {
+  const known = patches.get(body) ?? new Map<PatchId, Patch>();
+  patches.set(body, known);
+  const patch = known.get(id) ?? buildPatch(body, id);
+  known.set(id, patch);
+  return patch;
+}
+
+function buildPatch(body: Body, id: PatchId): Patch {
   const [name, side] = id.split(".") as [string, Side | undefined];
   if (side === undefined) {
     const row = MID_PATCH_TABLE[name as MidPatch];

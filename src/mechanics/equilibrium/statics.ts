@@ -4,7 +4,7 @@ import type { Body } from "../body/body.ts";
 import { GRAVITY } from "../body/strength-norms.ts";
 import { type Column, contactColumns, type ContactOptions } from "../contact/columns.ts";
 import type { ClosedPose } from "../pose/close.ts";
-import { ancestry, pointInRoom } from "../pose/kinematics.ts";
+import { ancestry, anglesBelow, pointInRoom } from "../pose/kinematics.ts";
 import type { LimpEnd } from "../pose/specification.ts";
 import { type Limits, limitsOf } from "../pose/targets.ts";
 import { type Joint, jointsOf } from "./joints.ts";
@@ -229,21 +229,6 @@ export function addForce(
       axis[1] * (bz * force[0] - bx * force[2]) +
       axis[2] * (bx * force[1] - by * force[0]);
   }
-}
-
-const riding = new WeakMap<Body, readonly Int32Array[]>();
-
-/** Angles that move a segment. */
-export function anglesBelow(body: Body, segment: number): Int32Array {
-  let known = riding.get(body);
-  if (known === undefined) {
-    known = body.segments.map((each) => {
-      const rides = ancestry(body, each.index);
-      return Int32Array.from(body.angles.keys()).filter((angle) => rides.has(body.segmentOfAngle[angle] ?? 0));
-    });
-    riding.set(body, known);
-  }
-  return known[segment] ?? new Int32Array(0);
 }
 
 function limpAngles(body: Body, ends: readonly LimpEnd[]): Uint8Array {

@@ -1,9 +1,10 @@
 import { ProgrammingError } from "../../quantity/programming-error.ts";
 import { add, compose, IDENTITY, norm, rotate, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
-import { type MidPatch, type PairedPatch, type PatchId, patchOn } from "../body/patches.ts";
+import type { PatchId } from "../body/patches.ts";
 import { constrainedStep } from "./constrained-step.ts";
-import { centreJacobian, centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, pointJacobian, ROOT_FREEDOMS } from "./kinematics.ts";
+import { type FirmBall, firmBalls, firmRow, heightOf, sunkBalls } from "./firm-skin.ts";
+import { centreJacobian, centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "./kinematics.ts";
 import { contactRows, pinnedRows, type ReadyContact, readyContacts, type Row } from "./rows.ts";
 import type { ContactSpecification, PoseSpecification } from "./specification.ts";
 import { type Limits, limitsOf, targetsOf } from "./targets.ts";
@@ -51,14 +52,6 @@ const BEARING_GAP = 0.012;
 /** A pose whose contacts miss by more than this [m] is not drawn or computed. */
 const CLOSED_WITHIN = 0.001;
 const MOST_STEPS = 120;
-
-/** Skin that must not sink: soft or rolled-up parts (belly, fist) are left to what the pose says of them. */
-const FIRM_MIDDLE: readonly MidPatch[] = ["headBack", "headSide", "forehead", "chestFront"];
-const FIRM_PAIRS: readonly PairedPatch[] = ["shoulderBlade", "ribSide", "buttock", "hipSide", "shoulderSide", "elbow", "hand", "knee", "heel", "forefoot", "toes"];
-const FIRM_PATCHES: readonly PatchId[] = [
-  ...FIRM_MIDDLE,
-  ...FIRM_PAIRS.flatMap((name): PatchId[] => [`${name}.weak`, `${name}.strong`]),
-];
 
 /**
  * Sets a body up in a pose: places the pelvis and adjusts the angles as little as it can until everything that should
@@ -120,10 +113,11 @@ function shifted(body: Body, from: Configuration, closing: readonly ReadyContact
   return relax(body, from, from, limits, (now) => {
     const at = centreOfMass(body, now);
     const jacobian = centreJacobian(body, now);
+    const reach = Int32Array.from(jacobian[0].keys());
     return [
       ...closing.flatMap((each, k) => pinnedRows(body, now, each, pins[k] ?? [])),
-      { error: at[0] - goal[0], gradient: jacobian[0] },
-      { error: at[1] - goal[1], gradient: jacobian[1] },
+      { error: at[0] - goal[0], gradient: jacobian[0], reach },
+      { error: at[1] - goal[1], gradient: jacobian[1], reach },
     ];
   });
 }
@@ -167,24 +161,21 @@ function relax(
   let configuration = from;
   let residual = Number.MAX_VALUE;
   let steps = 0;
-  const below = new Set<string>();
+  const below = new Set<FirmBall>();
   for (; steps < MOST_STEPS; steps++) {
     const frames = placeFrames(body, configuration);
     const rows = rowsOf(frames);
     residual = rows.reduce((most, row) => Math.max(most, Math.abs(row.error)), 0);
     const wanted = rows.length;
-    const held: string[] = [];
-    for (const { key, row } of lowestBalls(body, frames, below)) {
-      held.push(key);
-      rows.push(row);
-    }
+    const held = sunkBalls(body, frames, below);
+    for (const ball of held) rows.push(firmRow(body, frames, ball));
     // Skin on skin bends so sharply that the full wish can swing about for ever: late steps wish less, the last ones only close.
     const patience = steps < 40 ? 1 : steps < 80 ? 0.2 : 0;
     const wish = wishFor(body, configuration, aim, (residual < 0.02 ? 1 : 0.5) * patience);
     const { step, multipliers } = stepWithinLimits(body, configuration, rows, wish, general, limits);
     // Skin that has to be pulled down to stay on the mat is let go.
-    held.forEach((key, k) => {
-      if ((multipliers[wanted + k] ?? 0) < 0) below.delete(key);
+    held.forEach((ball, k) => {
+      if ((multipliers[wanted + k] ?? 0) < 0) below.delete(ball);
     });
     let largest = 0;
     for (let i = 3; i < step.length; i++) largest = Math.max(largest, Math.abs(step[i] ?? 0));
@@ -263,23 +254,6 @@ function moved(now: Configuration, step: Float64Array, share: number, limits: Li
   };
 }
 
-/** Skin that has sunk below height zero becomes a contact to be lifted out, and is then held on the surface. */
-function lowestBalls(body: Body, frames: Frames, held: Set<string>): { key: string; row: Row }[] {
-  const rows: { key: string; row: Row }[] = [];
-  for (const id of FIRM_PATCHES) {
-    const patch = patchOn(body, id);
-    const segment = body.segmentIndex[patch.segment];
-    patch.balls.forEach((ball, k) => {
-      const at = pointInRoom(body, frames, segment, ball.centre);
-      const gap = at[2] - ball.radius;
-      const key = `${id}/${k}`;
-      if (gap < -1e-5) held.add(key);
-      if (held.has(key)) rows.push({ key, row: { error: gap, gradient: pointJacobian(body, frames, segment, at)[2] } });
-    });
-  }
-  return rows;
-}
-
 function failure(body: Body, relaxed: Relaxed, closing: readonly ReadyContact[]): OpenPose {
   const frames = placeFrames(body, relaxed.configuration);
   let worst = { patch: "", error: 0 };
@@ -301,13 +275,7 @@ function describe(body: Body, pose: PoseSpecification, ready: readonly ReadyCont
     if (by > furthest.by) furthest = { angle: id, by };
   });
   let sinks = 0;
-  for (const id of FIRM_PATCHES) {
-    const patch = patchOn(body, id);
-    for (const ball of patch.balls) {
-      const at = pointInRoom(body, frames, body.segmentIndex[patch.segment], ball.centre);
-      sinks = Math.max(sinks, -(at[2] - ball.radius));
-    }
-  }
+  for (const ball of firmBalls(body)) sinks = Math.max(sinks, -heightOf(body, frames, ball));
   return {
     closed: true,
     specification: pose,

@@ -2,64 +2,80 @@ import type { Row } from "./rows.ts";
 
 /**
  * The step that meets all rows to first order while staying as near as it can to the wished step: minimises
- * (d - wish)' W (d - wish) subject to J d = -error, with frozen unknowns taking just their wish.
+ * (d - wish)' W (d - wish) subject to J d = -error, with frozen unknowns taking just their wish. Works only over the
+ * unknowns that each row can move.
  * @param mobility inverse weight of each unknown; with zero it takes its wish and no more
  * @returns the step and the multiplier of each row (positive pulls the row's quantity up)
  */
-export function constrainedStep(rows: readonly Row[], wish: Float64Array, mobility: Float64Array): { step: Float64Array; multipliers: Float64Array } {
+export function constrainedStep(
+  rows: readonly Row[],
+  wish: Float64Array,
+  mobility: Float64Array,
+): { step: Float64Array; multipliers: Float64Array } {
   const m = rows.length;
   const n = wish.length;
   const matrix = new Float64Array(m * m);
-  const side = new Float64Array(m);
+  const multipliers = new Float64Array(m);
+  const scaled = new Float64Array(n);
   for (let a = 0; a < m; a++) {
-    const rowA = rows[a];
-    if (rowA === undefined) continue;
-    let along = rowA.error;
-    for (let i = 0; i < n; i++) along += (rowA.gradient[i] ?? 0) * (wish[i] ?? 0);
-    side[a] = -along;
-    for (let b = 0; b <= a; b++) {
-      const gradientB = rows[b]?.gradient;
-      if (gradientB === undefined) continue;
-      let sum = 0;
-      for (let i = 0; i < n; i++) sum += (rowA.gradient[i] ?? 0) * (mobility[i] ?? 0) * (gradientB[i] ?? 0);
-      matrix[a * m + b] = sum;
+    const row = rows[a];
+    if (row === undefined) continue;
+    const { gradient, reach } = row;
+    let along = row.error;
+    for (const i of reach) {
+      along += (gradient[i] ?? 0) * (wish[i] ?? 0);
+      scaled[i] = (gradient[i] ?? 0) * (mobility[i] ?? 0);
     }
+    multipliers[a] = -along;
+    for (let b = 0; b <= a; b++) {
+      const other = rows[b];
+      if (other !== undefined) matrix[a * m + b] = product(scaled, other.gradient, reach, other.reach);
+    }
+    for (const i of reach) scaled[i] = 0;
   }
   // Rows may repeat each other (three balls of a flat foot): a whisper of damping keeps the system solvable.
   for (let a = 0; a < m; a++) matrix[a * m + a] = (matrix[a * m + a] ?? 0) * (1 + 1e-9) + 1e-9;
-  const multipliers = solveSymmetric(matrix, side, m);
+  solveDefinite(matrix, multipliers, m);
   const step = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    let push = 0;
-    for (let a = 0; a < m; a++) push += (rows[a]?.gradient[i] ?? 0) * (multipliers[a] ?? 0);
-    step[i] = (wish[i] ?? 0) + (mobility[i] ?? 0) * push;
-  }
+  rows.forEach(({ gradient, reach }, a) => {
+    const by = multipliers[a] ?? 0;
+    for (const i of reach) step[i] = (step[i] ?? 0) + (gradient[i] ?? 0) * by;
+  });
+  for (let i = 0; i < n; i++) step[i] = (wish[i] ?? 0) + (mobility[i] ?? 0) * (step[i] ?? 0);
   return { step, multipliers };
 }
 
-/** Solves a symmetric positive definite system given by its lower half, by Cholesky's method; the matrix is overwritten. */
-function solveSymmetric(a: Float64Array, b: Float64Array, n: number): Float64Array {
+/** Product of two rows over the unknowns that both reach; the first is zero outside its own. */
+function product(a: Float64Array, b: Float64Array, reachA: Int32Array, reachB: Int32Array): number {
+  const list = reachB.length < reachA.length ? reachB : reachA;
+  let sum = 0;
+  for (const i of list) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  return sum;
+}
+
+/** Cholesky's method on the lower half; both are overwritten, the second by the answer. */
+function solveDefinite(a: Float64Array, b: Float64Array, n: number): void {
   for (let j = 0; j < n; j++) {
-    let diagonal = a[j * n + j] ?? 0;
-    for (let k = 0; k < j; k++) diagonal -= (a[j * n + k] ?? 0) ** 2;
+    const rowJ = j * n;
+    let diagonal = a[rowJ + j] ?? 0;
+    for (let k = 0; k < j; k++) diagonal -= (a[rowJ + k] ?? 0) * (a[rowJ + k] ?? 0);
     const root = Math.sqrt(Math.max(diagonal, 1e-12));
-    a[j * n + j] = root;
+    a[rowJ + j] = root;
     for (let i = j + 1; i < n; i++) {
-      let sum = a[i * n + j] ?? 0;
-      for (let k = 0; k < j; k++) sum -= (a[i * n + k] ?? 0) * (a[j * n + k] ?? 0);
-      a[i * n + j] = sum / root;
+      const rowI = i * n;
+      let sum = a[rowI + j] ?? 0;
+      for (let k = 0; k < j; k++) sum -= (a[rowI + k] ?? 0) * (a[rowJ + k] ?? 0);
+      a[rowI + j] = sum / root;
     }
   }
-  const x = Float64Array.from(b);
   for (let i = 0; i < n; i++) {
-    let sum = x[i] ?? 0;
-    for (let k = 0; k < i; k++) sum -= (a[i * n + k] ?? 0) * (x[k] ?? 0);
-    x[i] = sum / (a[i * n + i] ?? 1);
+    let sum = b[i] ?? 0;
+    for (let k = 0; k < i; k++) sum -= (a[i * n + k] ?? 0) * (b[k] ?? 0);
+    b[i] = sum / (a[i * n + i] ?? 1);
   }
   for (let i = n - 1; i >= 0; i--) {
-    let sum = x[i] ?? 0;
-    for (let k = i + 1; k < n; k++) sum -= (a[k * n + i] ?? 0) * (x[k] ?? 0);
-    x[i] = sum / (a[i * n + i] ?? 1);
+    let sum = b[i] ?? 0;
+    for (let k = i + 1; k < n; k++) sum -= (a[k * n + i] ?? 0) * (b[k] ?? 0);
+    b[i] = sum / (a[i * n + i] ?? 1);
   }
-  return x;
 }

@@ -1,4 +1,4 @@
-import { add, compose, cross, IDENTITY, type Rotation, rotate, rotationAbout, subtract, type Vector } from "../../quantity/vectors.ts";
+import { add, compose, IDENTITY, type Rotation, rotate, rotationAbout, subtract, type Vector, ZERO } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import type { SegmentId } from "../body/names.ts";
 
@@ -96,36 +96,54 @@ export function pointJacobian(body: Body, frames: Frames, segment: number, at: V
   rows[2][4] = -arm[0];
   rows[0][5] = -arm[1];
   rows[1][5] = arm[0];
-  const rides = ancestry(body, segment);
-  for (let i = 0; i < body.angles.length; i++) {
-    const moved = body.segmentOfAngle[i] ?? 0;
-    if (!rides.has(moved)) continue;
-    const motion = cross(frames.axes[i] ?? [0, 0, 0], subtract(at, frames.positions[moved] ?? [0, 0, 0]));
-    rows[0][ROOT_FREEDOMS + i] = motion[0];
-    rows[1][ROOT_FREEDOMS + i] = motion[1];
-    rows[2][ROOT_FREEDOMS + i] = motion[2];
+  for (const i of anglesBelow(body, segment)) {
+    const axis = frames.axes[i] ?? ZERO;
+    const joint = frames.positions[body.segmentOfAngle[i] ?? 0] ?? ZERO;
+    const x = at[0] - joint[0];
+    const y = at[1] - joint[1];
+    const z = at[2] - joint[2];
+    rows[0][ROOT_FREEDOMS + i] = axis[1] * z - axis[2] * y;
+    rows[1][ROOT_FREEDOMS + i] = axis[2] * x - axis[0] * z;
+    rows[2][ROOT_FREEDOMS + i] = axis[0] * y - axis[1] * x;
   }
   return rows;
+}
+
+/** How a point moves along one direction when each unknown moves: pointJacobian's rows put together by the direction. */
+export function pointGradient(body: Body, frames: Frames, segment: number, at: Vector, direction: Vector): Float64Array {
+  const gradient = new Float64Array(ROOT_FREEDOMS + body.angles.length);
+  const arm = subtract(at, frames.positions[0] ?? ZERO);
+  for (const k of [0, 1, 2] as const) gradient[k] = direction[k];
+  // direction . (e x arm) for the three room axes.
+  gradient[3] = direction[2] * arm[1] - direction[1] * arm[2];
+  gradient[4] = direction[0] * arm[2] - direction[2] * arm[0];
+  gradient[5] = direction[1] * arm[0] - direction[0] * arm[1];
+  for (const i of anglesBelow(body, segment)) {
+    const axis = frames.axes[i] ?? ZERO;
+    const joint = frames.positions[body.segmentOfAngle[i] ?? 0] ?? ZERO;
+    const x = at[0] - joint[0];
+    const y = at[1] - joint[1];
+    const z = at[2] - joint[2];
+    gradient[ROOT_FREEDOMS + i] =
+      direction[0] * (axis[1] * z - axis[2] * y) +
+      direction[1] * (axis[2] * x - axis[0] * z) +
+      direction[2] * (axis[0] * y - axis[1] * x);
+  }
+  return gradient;
 }
 
 /** How the whole body's centre of mass moves, as pointJacobian. */
 export function centreJacobian(body: Body, frames: Frames): readonly [Float64Array, Float64Array, Float64Array] {
   const size = ROOT_FREEDOMS + body.angles.length;
-  const rows: [Float64Array, Float64Array, Float64Array] = [
-    new Float64Array(size),
-    new Float64Array(size),
-    new Float64Array(size),
-  ];
+  const rows = [new Float64Array(size), new Float64Array(size), new Float64Array(size)] as const;
   let total = 0;
   for (const segment of body.segments) total += segment.mass;
-  for (const segment of body.segments) {
-    const at = pointInRoom(body, frames, segment.index, segment.centre);
-    const part = pointJacobian(body, frames, segment.index, at);
-    for (let k = 0; k < 3; k++) {
+  for (const { index, centre, mass } of body.segments) {
+    const part = pointJacobian(body, frames, index, pointInRoom(body, frames, index, centre));
+    const reach = reachOf(body, index);
+    for (const k of [0, 1, 2] as const) {
       const row = rows[k];
-      const add = part[k];
-      if (row === undefined || add === undefined) continue;
-      for (let i = 0; i < size; i++) row[i] = (row[i] ?? 0) + ((add[i] ?? 0) * segment.mass) / total;
+      for (const i of reach) row[i] = (row[i] ?? 0) + ((part[k][i] ?? 0) * mass) / total;
     }
   }
   return rows;
@@ -145,4 +163,32 @@ export function ancestry(body: Body, segment: number): ReadonlySet<number> {
     ancestries.set(body, known);
   }
   return known[segment] ?? new Set();
+}
+
+const riding = new WeakMap<Body, readonly Int32Array[]>();
+
+/** Angles that move a segment, in ascending order. */
+export function anglesBelow(body: Body, segment: number): Int32Array {
+  let known = riding.get(body);
+  if (known === undefined) {
+    known = body.segments.map((each) => {
+      const rides = ancestry(body, each.index);
+      return Int32Array.from(body.angles.keys()).filter((angle) => rides.has(body.segmentOfAngle[angle] ?? 0));
+    });
+    riding.set(body, known);
+  }
+  return known[segment] ?? new Int32Array(0);
+}
+
+const reaches = new WeakMap<Body, Map<number, Int32Array>>();
+
+/** Numbers of the unknowns that move a segment: the root's six and the angles on the way to it. */
+export function reachOf(body: Body, segment: number): Int32Array {
+  const known = reaches.get(body) ?? new Map<number, Int32Array>();
+  reaches.set(body, known);
+  const reach =
+    known.get(segment) ??
+    Int32Array.from([0, 1, 2, 3, 4, 5, ...[...anglesBelow(body, segment)].map((angle) => ROOT_FREEDOMS + angle)]);
+  known.set(segment, reach);
+  return reach;
 }

@@ -1,17 +1,18 @@
 import { dot, norm, subtract, type Vector } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import { type Patch, patchOn } from "../body/patches.ts";
-import { type Frames, pointInRoom, pointJacobian } from "./kinematics.ts";
+import { type Frames, pointGradient, pointInRoom, pointJacobian, reachOf } from "./kinematics.ts";
 import type { ContactSpecification, PoseSpecification } from "./specification.ts";
 import { surfaceHeight } from "./targets.ts";
 
 /** Half the distance between the parallel bars [m]: 60 cm apart (common practice, set by the site). */
 export const BAR_HALF_SPACING = 0.3;
 
-/** One thing the pose must fulfil: its error and how each unknown moves it. */
+/** One thing the pose must fulfil: its error, how each unknown moves it, and the numbers of those that do, ascending. */
 export interface Row {
   readonly error: number;
   readonly gradient: Float64Array;
+  readonly reach: Int32Array;
 }
 
 /** A contact made ready for one body: its skin balls and what they meet. */
@@ -39,9 +40,13 @@ export function readyContacts(body: Body, pose: PoseSpecification): readonly Rea
   return ready;
 }
 
+export const UP: Vector = [0, 0, 1];
+const ACROSS: Vector = [0, 1, 0];
+
 /** Rows that hold a contact's balls on what they meet. A wall stands where it is touched and asks nothing. */
 export function contactRows(body: Body, frames: Frames, contact: ReadyContact): Row[] {
   const segment = body.segmentIndex[contact.patch.segment];
+  const reach = reachOf(body, segment);
   const rows: Row[] = [];
   for (const ball of contact.patch.balls) {
     const at = pointInRoom(body, frames, segment, ball.centre);
@@ -50,11 +55,12 @@ export function contactRows(body: Body, frames: Frames, contact: ReadyContact): 
       break;
     }
     if (contact.height === null) continue;
-    const jacobian = pointJacobian(body, frames, segment, at);
-    rows.push({ error: at[2] - ball.radius - contact.height, gradient: jacobian[2] });
+    const gradient = pointGradient(body, frames, segment, at, UP);
+    rows.push({ error: at[2] - ball.radius - contact.height, gradient, reach });
     if (contact.specification.on === "bars") {
       const lateral = contact.patch.side === "weak" ? body.weakAt : -body.weakAt;
-      rows.push({ error: at[1] - lateral * BAR_HALF_SPACING, gradient: jacobian[1] });
+      const across = pointGradient(body, frames, segment, at, ACROSS);
+      rows.push({ error: at[1] - lateral * BAR_HALF_SPACING, gradient: across, reach });
     }
   }
   return rows;
@@ -78,13 +84,15 @@ function bodyRow(body: Body, frames: Frames, contact: ReadyContact, at: Vector, 
       (own[2][i] ?? 0) - (others[2][i] ?? 0),
     ]);
   }
-  return { error: distance - radius - (ball?.radius ?? 0), gradient };
+  const reach = Int32Array.from(new Set([...reachOf(body, segment), ...reachOf(body, otherSegment)])).sort();
+  return { error: distance - radius - (ball?.radius ?? 0), gradient, reach };
 }
 
 /** Rows that keep a contact where it is in the room. */
 export function pinnedRows(body: Body, frames: Frames, contact: ReadyContact, pins: readonly Vector[]): Row[] {
   if (contact.other !== null) return contactRows(body, frames, contact);
   const segment = body.segmentIndex[contact.patch.segment];
+  const reach = reachOf(body, segment);
   return contact.patch.balls.flatMap((ball, k) => {
     const at = pointInRoom(body, frames, segment, ball.centre);
     const pin = pins[k] ?? at;
@@ -92,6 +100,7 @@ export function pinnedRows(body: Body, frames: Frames, contact: ReadyContact, pi
     return [0, 1, 2].map((axis): Row => ({
       error: (at[axis] ?? 0) - (pin[axis] ?? 0),
       gradient: jacobian[axis] ?? new Float64Array(0),
+      reach,
     }));
   });
 }

@@ -3,10 +3,11 @@ import type { Body } from "../body/body.ts";
 import type { AngleId } from "../body/names.ts";
 import type { ClosedPose } from "../pose/close.ts";
 import { type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "../pose/kinematics.ts";
-import { readyContacts } from "../pose/rows.ts";
+import { constrainedStep } from "../pose/constrained-step.ts";
+import { readyContacts, type Row } from "../pose/rows.ts";
 import type { Limits } from "../pose/targets.ts";
 import { centreRows } from "./centre-rows.ts";
-import { type Pin, pinRows, type SparseRow, sparseStep } from "./pinned-step.ts";
+import { type Pin, pinRows } from "./pins.ts";
 import { poseAt } from "./ride-along.ts";
 
 /** A stop on the way out: the pose with its centre of mass taken there, or the joint range that ends the way before it. */
@@ -105,7 +106,7 @@ function stepTo(
   return { stuckAt: frozen[0] ?? nearestEnd(body, next, limits) };
 }
 
-function rowsAt(body: Body, frames: Frames, pins: readonly Pin[], goal: readonly [number, number]): SparseRow[] {
+function rowsAt(body: Body, frames: Frames, pins: readonly Pin[], goal: readonly [number, number]): Row[] {
   const { at, jacobian } = centreRows(body, frames);
   const rows = pins.flatMap((pin) => pinRows(body, frames, pin));
   const reach = Int32Array.from(jacobian[0].keys());
@@ -121,7 +122,7 @@ function stepWithin(
   body: Body,
   now: Configuration,
   aim: Configuration,
-  rows: readonly SparseRow[],
+  rows: readonly Row[],
   limits: Limits,
   mobility: Float64Array,
   frozen: AngleId[],
@@ -131,7 +132,7 @@ function stepWithin(
   for (let i = 0; i < body.angles.length; i++)
     wish[ROOT_FREEDOMS + i] =
       mobility[ROOT_FREEDOMS + i] === 0 ? 0 : ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * 0.3;
-  let step = sparseStep(rows, wish, mobility);
+  let { step } = constrainedStep(rows, wish, mobility);
   for (let round = 0; round < 2; round++) {
     let again = false;
     for (let i = 0; i < body.angles.length; i++) {
@@ -148,7 +149,7 @@ function stepWithin(
       again = true;
     }
     if (!again) break;
-    step = sparseStep(rows, wish, mobility);
+    ({ step } = constrainedStep(rows, wish, mobility));
   }
   const turn: Vector = [step[3] ?? 0, step[4] ?? 0, step[5] ?? 0];
   const angle = norm(turn);
