@@ -144,7 +144,8 @@ function valueOfView(prepared: PreparedScene, usual: View): (view: View) => numb
       4.2 * first +
       (first === 1 ? 0.6 : 0) +
       2.2 * others +
-      3.4 * Math.min(seen, 0.92) +
+      3.4 * Math.min(seen, 0.92) -
+      3.5 * Math.max(0, 0.74 - seen) +
       1.3 * Math.min(1, headShown / Math.max(1, 0.8 * head)) +
       1.1 * Math.min(1, weak / Math.max(1, 0.18 * all)) +
       0.5 * Math.min(0.3, towardEye) -

@@ -32,6 +32,8 @@ export interface PlacedThings {
 }
 
 const MAT_DEPTH = 0.4;
+/** Skin this far inside a thing is brought out to its top [m]. */
+const SINKS = 0.07;
 
 /** Puts what the pose rests on where the body needs it: under the parts it carries, its near edge toward the person. */
 export function placeThings(body: Body, frames: Frames, pose: PoseSpecification | null): PlacedThings {
@@ -81,9 +83,18 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
     }
     const block = blockFor(body, frames, surface, points, top, floor);
     footprints.push(block);
-    things.push(shapeOf(surface, block));
-    if (surface.kind !== "bolster" && surface.kind !== "wedge")
-      supports.push({ top, footprint: block, depth: surface.kind === "pillow" ? 0.03 : 0.07 });
+    if (surface.kind === "wedge") {
+      const wedge = wedgeUnder(body, frames, block, mean(points.map((p) => p[0])));
+      things.push(wedge.thing);
+      supports.push(wedge.support);
+    } else if (surface.kind === "bolster") {
+      const roll = rollUnder(surface, block);
+      things.push(roll.thing);
+      supports.push(roll.support);
+    } else {
+      things.push(shapeOf(surface, block));
+      supports.push({ top, footprint: block, depth: surface.kind === "pillow" ? 0.03 : SINKS });
+    }
   }
   return { things, supports, matTop, floor, wallX, footprints, rails, tops };
 }
@@ -182,24 +193,49 @@ function shapeOf(surface: SurfaceSpecification, block: Block): Thing {
       return makeTable(block, 0.035, 0.05);
     case "stool":
       return makeTable(block, 0.05, 0.035);
-    case "bolster": {
-      const radius = (block.top - block.bottom) / 2;
-      // Under the chest it lies lengthwise, between the arms; its middle is under the trunk's.
-      const lengthwise = surface.under?.includes("chestFront") ?? false;
-      const half = (block.toY - block.fromY) / 2;
-      const middle = (block.fromX + block.toX) / 2;
-      return makeRoll(
-        [lengthwise ? middle - half * 0.7 : middle, (block.fromY + block.toY) / 2, block.bottom + radius],
-        half,
-        radius,
-        lengthwise,
-      );
-    }
-    case "wedge":
-      return makeWedge(block, true);
     case "pillow":
       return makePillow(block);
     default:
       return makeBlock(block);
   }
+}
+
+/** A roll, and what lies on it: under the chest it lies lengthwise, between the arms, its middle under the trunk's. */
+function rollUnder(surface: SurfaceSpecification, block: Block): { readonly thing: Thing; readonly support: Support } {
+  const radius = (block.top - block.bottom) / 2;
+  const lengthwise = surface.under?.includes("chestFront") ?? false;
+  const half = (block.toY - block.fromY) / 2;
+  const middleX = (block.fromX + block.toX) / 2;
+  const centre: Vector = [lengthwise ? middleX - half * 0.7 : middleX, (block.fromY + block.toY) / 2, block.bottom + radius];
+  const long = lengthwise ? half : radius;
+  const wide = lengthwise ? radius : half;
+  return {
+    thing: makeRoll(centre, half, radius, lengthwise),
+    support: {
+      top: block.top,
+      footprint: { fromX: centre[0] - long, toX: centre[0] + long, fromY: centre[1] - wide, toY: centre[1] + wide },
+      depth: SINKS,
+      topAt: (x, y) => {
+        const away = lengthwise ? y - centre[1] : x - centre[0];
+        return centre[2] + Math.sqrt(Math.max(0, radius * radius - away * away));
+      },
+    },
+  };
+}
+
+/** Where along a wedge, from its thin end, the body rests on it; how thick that end is [m]. */
+const RESTS_AT = 0.62;
+const THIN_END = 0.02;
+
+/** A wedge whose slope has the stated height under what rests on it; the thin end toward the feet. */
+function wedgeUnder(body: Body, frames: Frames, block: Block, restsAtX: number): { readonly thing: Thing; readonly support: Support } {
+  const at = (id: "shank.weak" | "shank.strong" | "pelvis"): number => frames.positions[body.segmentIndex[id]]?.[0] ?? 0;
+  const rises = (at("shank.weak") + at("shank.strong")) / 2 < at("pelvis") ? 1 : -1;
+  const depth = block.toX - block.fromX;
+  const thinX = restsAtX - rises * depth * RESTS_AT;
+  const steepness = (block.top - block.bottom - THIN_END) / (depth * RESTS_AT);
+  const topAt = (x: number): number => block.bottom + THIN_END + steepness * (x - thinX) * rises;
+  const thickX = thinX + rises * depth;
+  const wedge = { ...block, fromX: Math.min(thinX, thickX), toX: Math.max(thinX, thickX), top: topAt(thickX) };
+  return { thing: makeWedge(wedge, rises > 0), support: { top: wedge.top, footprint: wedge, depth: SINKS, topAt } };
 }

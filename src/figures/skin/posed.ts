@@ -13,6 +13,8 @@ export interface Support {
     readonly fromY: number;
     readonly toY: number;
   } | null;
+  /** Height of a slope or a round top over a place [m]; without it the top is level. */
+  readonly topAt?: (x: number, y: number) => number;
   /** Skin up to this far under the top is brought up to it [m]. */
   readonly depth: number;
 }
@@ -64,10 +66,11 @@ function pushUp(points: Float64Array, support: Support): void {
   const area = support.footprint;
   for (let i = 0; i < points.length; i += 3) {
     const z = points[i + 2] ?? 0;
-    if (z >= support.top || z < support.top - support.depth) continue;
+    if (z >= support.top || (support.topAt === undefined && z < support.top - support.depth)) continue;
     const x = points[i] ?? 0;
     const y = points[i + 1] ?? 0;
     if (area !== null && (x < area.fromX || x > area.toX || y < area.fromY || y > area.toY)) continue;
-    points[i + 2] = support.top;
+    const top = support.topAt?.(x, y) ?? support.top;
+    if (z < top && z >= top - support.depth) points[i + 2] = top;
   }
 }

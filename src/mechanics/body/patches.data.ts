@@ -13,6 +13,8 @@ export interface BallRow {
   readonly along: number;
   readonly radiusMm: number;
   readonly girthPower: number;
+  /** A woman's, where the trunk's shape differs. */
+  readonly female?: { readonly outMm: number; readonly radiusMm: number };
   /** The front measure follows the foot's length, not the flesh. */
   readonly alongFoot?: boolean;
 }
@@ -32,7 +34,7 @@ export const MID_PATCH_TABLE = {
 
 export const PAIRED_PATCH_TABLE = {
   shoulderBlade: { segment: "thorax", balls: [{ frontMm: -35, outMm: 80, upMm: 75, along: 0, radiusMm: 68, girthPower: 1 }] },
-  ribSide: { segment: "thorax", balls: [{ frontMm: 0, outMm: 75, upMm: 20, along: 0, radiusMm: 95, girthPower: 1 }] },
+  ribSide: { segment: "thorax", balls: [{ frontMm: 0, outMm: 75, upMm: 20, along: 0, radiusMm: 95, girthPower: 1, female: { outMm: 62, radiusMm: 87 } }] },
   buttock: { segment: "pelvis", balls: [{ frontMm: -35, outMm: 75, upMm: -8, along: 0, radiusMm: 78, girthPower: 1 }] },
   pelvisFront: { segment: "pelvis", balls: [{ frontMm: 25, outMm: 90, upMm: 60, along: 0, radiusMm: 70, girthPower: 1 }] },
   hipSide: { segment: "pelvis", balls: [{ frontMm: 0, outMm: 95, upMm: -5, along: 0, radiusMm: 72, girthPower: 1 }] },

@@ -57,12 +57,13 @@ function ballOn(body: Body, segment: SegmentId, ball: BallRow, lateral: number):
   const length = body.segments[body.segmentIndex[segment]]?.length ?? 0;
   const mm = body.stature / 1000;
   const flesh = mm * body.girth ** ball.girthPower;
+  const { outMm, radiusMm } = body.size.sex === "female" && ball.female !== undefined ? ball.female : ball;
   return {
     centre: [
       ball.frontMm * (ball.alongFoot === true ? mm : flesh),
-      ball.outMm * mm * lateral,
+      outMm * mm * lateral,
       ball.upMm * mm + ball.along * length,
     ],
-    radius: ball.radiusMm * flesh,
+    radius: radiusMm * flesh,
   };
 }

@@ -54,6 +54,8 @@ export const WEAK_FOOT_IN_AIR: PoseSpecification = {
   ...WEIGHT_TO_WEAK,
   weakDeg: { ...ARM_DOWN, hipFlexion: 34, kneeFlexion: 46, ankleDorsiflexion: 0 },
   contacts: [FOOT_STRONG, GRIP_STRONG],
+  // Only the strong foot stands: the centre goes over it.
+  shift: { toWeakCm: -12 },
   notCounted: ["toes.weak", "toes.strong", "hand.weak", "foot.weak"],
 };
 /** Stride with the weak foot ahead, both feet down. */

@@ -70,19 +70,19 @@ export const WEAK_FORWARD_HAND_OFF: PoseSpecification = {
   surfaces: [],
   contacts: [{ patch: "foot.weak", on: "mat", role: "both" }, ...LEG_STRONG],
 };
-export const WEIGHT_ON_STRONG_FOOT: PoseSpecification = { ...HALF_KNEELING_STRONG_FORWARD, shift: { forwardCm: 10, toWeakCm: -3 } };
-/** Rising: the weight is over the strong foot and the weak knee has just left the mat. */
+export const WEIGHT_ON_STRONG_FOOT: PoseSpecification = { ...HALF_KNEELING_STRONG_FORWARD, shift: { forwardCm: 12, toWeakCm: -5 } };
+/** Rising: the weight is over the strong foot, which stands under the middle, and the weak knee has just left the mat. */
 export const RISING_STRONG_FORWARD: PoseSpecification = {
   ...HALF_KNEELING_STRONG_FORWARD,
-  pelvis: { pitchDeg: 36 },
-  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -24 },
+  pelvis: { pitchDeg: 22 },
+  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -16 },
   weakDeg: { ...ARM_HANGING, shoulderFlexion: 20, hipFlexion: 30, kneeFlexion: 66, ankleDorsiflexion: 10, toeExtension: 50 },
-  strongDeg: { hipFlexion: 116, hipAbduction: 4, kneeFlexion: 96, ankleDorsiflexion: 14, shoulderFlexion: 56, shoulderAbduction: 8, elbowFlexion: 45, pronation: 165, wristExtension: 55 },
+  strongDeg: { hipFlexion: 88, hipAbduction: -4, kneeFlexion: 74, ankleDorsiflexion: 14, shoulderFlexion: 56, shoulderAbduction: 8, elbowFlexion: 45, pronation: 165, wristExtension: 55 },
   contacts: [
     { patch: "foot.strong", on: "mat", role: "both" },
     { patch: "forefoot.weak", on: "mat", role: "both" },
     { patch: "hand.strong", on: "bench", role: "both" },
   ],
-  shift: { forwardCm: 6, toWeakCm: -2 },
+  shift: { toWeakCm: -9 },
   notCounted: ["toes.weak", "toes.strong", "hand.weak"],
 };
