@@ -13,22 +13,19 @@ export interface Order {
 export interface Item {
   readonly option: Option;
   readonly position: number;
+  /** Place in the list of options. */
+  readonly at: number;
   readonly units: Int32Array;
   /** Worth by itself, with the cost of dropping it last time given back. */
   readonly own: number;
 }
 
-/** Prerequisites before what needs them, then hard things, then the same place of the helper together. */
+/** Prerequisites before what needs them, then the order of the catalogue, which leads from the simpler to the harder in a position. */
 export function inOrder(items: readonly Item[]): Item[] {
   const needed = new Set(items.flatMap((item) => item.option.prerequisite ?? []));
   const rank = (item: Item) => (needed.has(item.option.rung) ? 0 : 1);
   return [...items].sort(
-    (a, b) =>
-      rank(a) - rank(b) ||
-      b.option.freshnessCost - a.option.freshnessCost ||
-      (a.option.helperPlace < b.option.helperPlace ? -1 : a.option.helperPlace > b.option.helperPlace ? 1 : 0) ||
-      (a.option.activity < b.option.activity ? -1 : a.option.activity > b.option.activity ? 1 : 0) ||
-      a.option.ladderIndex - b.option.ladderIndex,
+    (a, b) => rank(a) - rank(b) || a.at - b.at,
   );
 }
 

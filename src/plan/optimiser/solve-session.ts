@@ -64,6 +64,7 @@ class Search {
       .map((option) => ({
         option,
         position: this.ids.indexOf(option.position),
+        at: problem.options.indexOf(option),
         units: Int32Array.from(problem.purposes, (purpose) =>
           option.units.reduce((sum, each) => sum + (each.purpose === purpose.id ? each.units : 0), 0),
         ),

@@ -26,7 +26,8 @@ export interface BuiltProblem {
 /** Everything in one currency: a first unit toward a main goal is worth about 45 to 105 points (judgement, shown in words). */
 const PRICES = { kneelDown: 12, sideChange: 6, helperPlace: 4, movingHalfMinute: 1, itemShort: 40 } as const;
 /** A change against last time has to earn this much, unless there is a reason for it. */
-const CHANGE = 25;
+const CHANGE = 70;
+const SHIFT = 45;
 const FRESH_FIRST = 6;
 const ALL_STRENGTH = 100;
 
@@ -166,7 +167,7 @@ function changeOf(today: RungToday, last: readonly { readonly activity: string; 
   const same = last.find((item) => item.activity === today.activity.id);
   if (same === undefined) return { kind: "new", cost: CHANGE };
   if (same.rung === today.rung.id) return { kind: "kept", cost: step !== null && step.step !== "stay" && step.last === today.index && step.today !== today.index ? 10 : 0 };
-  return { kind: "shifted", cost: step !== null && step.today === today.index ? 0 : CHANGE };
+  return { kind: "shifted", cost: step !== null && step.today === today.index ? 0 : SHIFT };
 }
 
 /** Dropping what is barred today, or what the ladder moves on from, is free: it has a reason. */
