@@ -24,14 +24,20 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
   const [before, setBefore] = useState<Pick<KeptPerson, "wishes" | "putIn"> | null>(null);
   const instead = absence?.instead[0] ?? null;
   const drawn = instead ?? of;
-  const picture = useAnswer(person.case, "picture", [person.case, { activity: drawn.activity, rung: drawn.rung, kind: "body", theme: "screen", width: 340 }]);
+  const picture = useAnswer(person.case, "picture", [
+    person.case,
+    { activity: drawn.activity, rung: drawn.rung, kind: "body", theme: "screen", width: 340 },
+  ]);
   const isIn = plan?.items.some(({ activity, rung }) => activity === of.activity && rung === of.rung) === true;
   const isOpen = plan?.available.some(({ activity, rung }) => activity === of.activity && rung === of.rung) === true;
   const trial = choice === null ? null : wishesFor(choice, person.wishes, of);
   const swap = instead === null ? null : wishesFor("putIn", person.wishes, instead);
   const take = (wishes: KeptPerson["wishes"]) => {
     setBefore({ wishes: person.wishes, putIn: person.putIn });
-    void changePerson(person.id, { wishes, ...(choice === "putIn" && why !== "" ? { putIn: [...person.putIn, { ...of, why }] } : {}) });
+    void changePerson(person.id, {
+      wishes,
+      ...(choice === "putIn" && why !== "" ? { putIn: [...person.putIn, { ...of, why }] } : {}),
+    });
     setChoice(null);
   };
   const choose = (next: Choice | null) => {
@@ -61,7 +67,10 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
           ))}
           <p className="small">
             {absence.figure}{" "}
-            <Link className="textlink" href={pathOf({ view: "item", person: person.id, activity: of.activity, rung: of.rung })}>
+            <Link
+              className="textlink"
+              href={pathOf({ view: "item", person: person.id, activity: of.activity, rung: of.rung })}
+            >
               Basis
             </Link>
           </p>
@@ -76,14 +85,17 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
             <dd className="serif">
               {absence.instead.length === 0
                 ? "Nothing else is written down for this purpose."
-                : absence.instead.map(({ name, eligible }) => `${name}${eligible ? "" : ", out today as well"}`).join("; ").replace(/\.?$/, ".")}
+                : absence.instead
+                    .map(({ name, eligible }) => `${name}${eligible ? "" : ", out today as well"}`)
+                    .join("; ")
+                    .replace(/\.?$/, ".")}
             </dd>
           </dl>
         </div>
         <div className="argument-picture">
           <Figure answer={picture} wait="The picture is being drawn" />
           <Legend marks={false} />
-          {instead !== null && instead.eligible && swap !== null && (
+          {instead?.eligible === true && swap !== null && (
             <Button className="press" onPress={() => take(swap)}>
               Use {instead.name.charAt(0).toLowerCase() + instead.name.slice(1)}
             </Button>
@@ -110,9 +122,19 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
           No floor today
         </ToggleButton>
       </ToggleButtonGroup>
-      {!isIn && !isOpen && !absence.mayForce && <p className="small">A stop rule holds here: it is not put in by hand.</p>}
+      {!isIn && !isOpen && !absence.mayForce && (
+        <p className="small">A stop rule holds here: it is not put in by hand.</p>
+      )}
       {choice === "putIn" && absence.cost !== null && <p className="small">{absence.cost}</p>}
-      {plan !== null && plan.hold === null && <Preview person={person} plan={plan} trial={trial} onTake={() => trial !== null && take(trial)} onUndo={() => setChoice(null)} />}
+      {plan !== null && plan.hold === null && (
+        <Preview
+          person={person}
+          plan={plan}
+          trial={trial}
+          onTake={() => trial !== null && take(trial)}
+          onUndo={() => setChoice(null)}
+        />
+      )}
       {before !== null && choice === null && (
         <p role="status">
           Taken.{" "}

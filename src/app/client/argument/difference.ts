@@ -13,9 +13,21 @@ export function sayDifference(before: PlanAnswer, after: PlanAnswer, name: (acti
   const parts = [
     ...(came.length > 0 ? [`In: ${list(came)}.`] : []),
     ...(went.length > 0 ? [`Out: ${list(went)}.`] : []),
-    ...(came.length === 0 && went.length === 0 ? [ids(before).join() === ids(after).join() ? "The same items in the same order." : `The same items in another order; ${first === undefined ? "" : name(first.activity)} comes first.`] : []),
-    ...(minutes === 0 ? [] : [`${upper(sayNumber(Math.abs(minutes)))} working ${Math.abs(minutes) === 1 ? "minute" : "minutes"} ${minutes > 0 ? "more" : "fewer"}.`]),
-    ...(last !== undefined && last.position !== before.timeline.at(-1)?.position ? [`It ends in ${last.position.replaceAll("-", " ")}.`] : []),
+    ...(came.length === 0 && went.length === 0
+      ? [
+          ids(before).join() === ids(after).join()
+            ? "The same items in the same order."
+            : `The same items in another order; ${first === undefined ? "" : name(first.activity)} comes first.`,
+        ]
+      : []),
+    ...(minutes === 0
+      ? []
+      : [
+          `${upper(sayNumber(Math.abs(minutes)))} working ${Math.abs(minutes) === 1 ? "minute" : "minutes"} ${minutes > 0 ? "more" : "fewer"}.`,
+        ]),
+    ...(last !== undefined && last.position !== before.timeline.at(-1)?.position
+      ? [`It ends in ${last.position.replaceAll("-", " ")}.`]
+      : []),
   ];
   return parts.join(" ");
 }

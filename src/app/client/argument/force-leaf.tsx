@@ -3,7 +3,17 @@ import { Button, Label, TextArea, TextField } from "react-aria-components";
 import { Leaf } from "../parts/leaf.tsx";
 
 /** Putting in what the plan keeps out asks for the reason; it goes into the note. */
-export function ForceLeaf({ open, name, onClose, onWhy }: { readonly open: boolean; readonly name: string; readonly onClose: () => void; readonly onWhy: (why: string) => void }) {
+export function ForceLeaf({
+  open,
+  name,
+  onClose,
+  onWhy,
+}: {
+  readonly open: boolean;
+  readonly name: string;
+  readonly onClose: () => void;
+  readonly onWhy: (why: string) => void;
+}) {
   const [words, setWords] = useState("");
   return (
     <Leaf open={open} onClose={onClose} label={`Why put in ${name}?`}>

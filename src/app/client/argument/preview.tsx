@@ -11,7 +11,19 @@ import { stretchesOf } from "../session-line/stretches.ts";
 import { sayDifference } from "./difference.ts";
 
 /** The order that would follow, over the old one dashed; taken only by hand. */
-export function Preview({ person, plan, trial, onTake, onUndo }: { readonly person: KeptPerson; readonly plan: PlanAnswer; readonly trial: Wishes | null; readonly onTake: () => void; readonly onUndo: () => void }) {
+export function Preview({
+  person,
+  plan,
+  trial,
+  onTake,
+  onUndo,
+}: {
+  readonly person: KeptPerson;
+  readonly plan: PlanAnswer;
+  readonly trial: Wishes | null;
+  readonly onTake: () => void;
+  readonly onUndo: () => void;
+}) {
   const catalogue = useCatalogue();
   const answer = useAnswer(person.case, "plan", trial === null ? null : [person.case, person.minutes, trial]);
   const [touched, setTouched] = useState(1);
@@ -25,7 +37,10 @@ export function Preview({ person, plan, trial, onTake, onUndo }: { readonly pers
   const words = wordsOfStretches(stretches, shownPlan, catalogue).map((each, index) => {
     const number = stretches[index]?.item;
     const planned = number === null || number === undefined ? undefined : shownPlan.items[number];
-    return { ...each, changed: trial !== null && planned !== undefined && !old.has(`${planned.activity}/${planned.rung}`) };
+    return {
+      ...each,
+      changed: trial !== null && planned !== undefined && !old.has(`${planned.activity}/${planned.rung}`),
+    };
   });
   const name = (activity: string) => nameOfActivity(catalogue, activity);
   const impossible = next !== null && next.items.length === 0;
@@ -43,12 +58,22 @@ export function Preview({ person, plan, trial, onTake, onUndo }: { readonly pers
           before={trial === null ? null : stretchesOf(plan)}
           floorMat={person.case.place === "floorMat"}
         >
-          <p className="small">{item === undefined ? words[at]?.name : `${name(item.activity)}: ${item.because[0] ?? item.purpose}`}</p>
+          <p className="small">
+            {item === undefined ? words[at]?.name : `${name(item.activity)}: ${item.because[0] ?? item.purpose}`}
+          </p>
         </SessionLine>
       )}
       <div className={trial === null ? "argument-foot" : "argument-foot bar"}>
         <p className="said" aria-live="polite">
-          {trial === null ? "" : next === null ? (answer.state === "failed" ? "This order could not be worked out." : "Working out the order that follows.") : impossible ? "No session keeps to that today." : sayDifference(plan, next, name)}
+          {trial === null
+            ? ""
+            : next === null
+              ? answer.state === "failed"
+                ? "This order could not be worked out."
+                : "Working out the order that follows."
+              : impossible
+                ? "No session keeps to that today."
+                : sayDifference(plan, next, name)}
           {trial !== null && next !== null && !impossible && <span className="least"> Dashed: the order before.</span>}
         </p>
         {trial !== null && (

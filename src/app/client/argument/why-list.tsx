@@ -11,12 +11,19 @@ export function WhyList({ person }: { readonly person: KeptPerson }) {
   const catalogue = useCatalogue();
   const [typed, setTyped] = useState("");
   if (plan === null || catalogue === null) return <p className="small">One moment.</p>;
-  const isIn = (activity: string, rung: string) => plan.items.some((item) => item.activity === activity && item.rung === rung);
+  const isIn = (activity: string, rung: string) =>
+    plan.items.some((item) => item.activity === activity && item.rung === rung);
   const outOf = new Map(plan.excluded.map((each) => [`${each.activity}/${each.rung}`, each.because[0]?.detail ?? ""]));
   const wanted = typed.trim().toLowerCase();
   const positions = catalogue.positions.map((position) => ({
     position,
-    activities: catalogue.activities.filter((activity) => activity.position === position.id && `${activity.name} ${activity.rungs.map(({ name }) => name).join(" ")} ${position.name}`.toLowerCase().includes(wanted)),
+    activities: catalogue.activities.filter(
+      (activity) =>
+        activity.position === position.id &&
+        `${activity.name} ${activity.rungs.map(({ name }) => name).join(" ")} ${position.name}`
+          .toLowerCase()
+          .includes(wanted),
+    ),
   }));
   return (
     <>
@@ -40,10 +47,20 @@ export function WhyList({ person }: { readonly person: KeptPerson }) {
                   <ul>
                     {activity.rungs.map(({ id, name }) => (
                       <li key={id}>
-                        <Link className="textlink" href={pathOf({ view: isIn(activity.id, id) ? "item" : "argument", person: person.id, activity: activity.id, rung: id })}>
+                        <Link
+                          className="textlink"
+                          href={pathOf({
+                            view: isIn(activity.id, id) ? "item" : "argument",
+                            person: person.id,
+                            activity: activity.id,
+                            rung: id,
+                          })}
+                        >
                           {name}
                         </Link>{" "}
-                        <span className="least">{isIn(activity.id, id) ? "in the plan" : (outOf.get(`${activity.id}/${id}`) ?? "open today")}</span>
+                        <span className="least">
+                          {isIn(activity.id, id) ? "in the plan" : (outOf.get(`${activity.id}/${id}`) ?? "open today")}
+                        </span>
                       </li>
                     ))}
                   </ul>

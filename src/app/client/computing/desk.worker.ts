@@ -21,7 +21,14 @@ export const DESK: Desk = {
 };
 
 function emergencyCards(): readonly EmergencyCard[] {
-  return Object.entries(EMERGENCY_CARDS).map(([id, { title, looksLike, steps, callWhen, note }]) => ({ id, title, looksLike, steps, callWhen, note }));
+  return Object.entries(EMERGENCY_CARDS).map(([id, { title, looksLike, steps, callWhen, note }]) => ({
+    id,
+    title,
+    looksLike,
+    steps,
+    callWhen,
+    note,
+  }));
 }
 
 function answerNote({ caseFile, events, changes, previous, lastDay }: NoteQuestion): WrittenNote {

@@ -7,7 +7,11 @@ import { DESK } from "./desk.worker.ts";
 import type { AnyCall, Answerer, Call, Method, Reply } from "./questions.ts";
 
 /** Computes beside the page, so that the page answers a touch at once. */
-type Answers = { readonly [K in Method]: (...args: Parameters<Answerer[K]>) => ReturnType<Answerer[K]> | Promise<ReturnType<Answerer[K]>> };
+type Answers = {
+  readonly [K in Method]: (
+    ...args: Parameters<Answerer[K]>
+  ) => ReturnType<Answerer[K]> | Promise<ReturnType<Answerer[K]>>;
+};
 
 let started: Promise<Engine> | null = null;
 function engine(): Promise<Engine> {

@@ -57,7 +57,12 @@ export interface MadePaper {
 
 export interface Papers {
   /** @param shown rungs shown back twice; null where none are kept yet */
-  homeSheet(caseFile: CaseFile, plan: PlanAnswer, form: "plain" | "aphasia", shown: readonly string[] | null): MadePaper | { readonly because: string };
+  homeSheet(
+    caseFile: CaseFile,
+    plan: PlanAnswer,
+    form: "plain" | "aphasia",
+    shown: readonly string[] | null,
+  ): MadePaper | { readonly because: string };
   therapistSheet(caseFile: CaseFile, plan: PlanAnswer): MadePaper;
 }
 

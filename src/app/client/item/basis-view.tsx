@@ -12,7 +12,10 @@ export function BasisView({ basis }: { readonly basis: Basis }) {
           <div key={`${name}-${value}`} className="basis-row">
             <dt>{name}</dt>
             <dd>
-              <span className={assumed(known) ? "assumed" : ""}>{name === "assumed" ? value.split(", ").map(sayPath).join(", ") : value}</span> <span className="least">{known}</span>
+              <span className={assumed(known) ? "assumed" : ""}>
+                {name === "assumed" ? value.split(", ").map(sayPath).join(", ") : value}
+              </span>{" "}
+              <span className="least">{known}</span>
             </dd>
           </div>
         ))}

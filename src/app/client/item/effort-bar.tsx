@@ -8,15 +8,26 @@ const STEPS = [
 const WIDEST = 1.5;
 
 /** An effort as a bar against all that the part has. */
-export function EffortBar({ peak }: { readonly peak: { readonly low: number; readonly middle: number; readonly high: number } }) {
+export function EffortBar({
+  peak,
+}: {
+  readonly peak: { readonly low: number; readonly middle: number; readonly high: number };
+}) {
   const word = STEPS.find(({ below }) => peak.high < below)?.word ?? "would fold";
   const end = Math.max(WIDEST, Math.min(peak.high * 1.1, 4));
   const at = (value: number) => `${(100 * Math.min(value, end)) / end}%`;
   const tenths = (value: number) => String(Math.round(value * 10));
   return (
-    <div className="effort" role="img" aria-label={`${word}: ${tenths(peak.low)} to ${tenths(peak.high)} tenths of all it has, most likely ${tenths(peak.middle)}`}>
+    <div
+      className="effort"
+      role="img"
+      aria-label={`${word}: ${tenths(peak.low)} to ${tenths(peak.high)} tenths of all it has, most likely ${tenths(peak.middle)}`}
+    >
       <div className="effort-line" />
-      <div className="effort-range" style={{ insetInlineStart: at(peak.low), inlineSize: `calc(${at(peak.high)} - ${at(peak.low)} + 10px)` }} />
+      <div
+        className="effort-range"
+        style={{ insetInlineStart: at(peak.low), inlineSize: `calc(${at(peak.high)} - ${at(peak.low)} + 10px)` }}
+      />
       <div className="effort-dot" style={{ insetInlineStart: at(peak.middle) }} />
       <div className="effort-all" style={{ insetInlineStart: at(1) }} />
       <span style={{ insetInlineStart: 0 }}>rest</span>

@@ -19,10 +19,21 @@ const WIDTH = 520;
 export function ItemView({ person, of }: { readonly person: KeptPerson; readonly of: RungName }) {
   const answer = useAnswer(person.case, "sheet", [person.case, of]);
   const sheet = shown(answer);
-  const picture = useAnswer(person.case, "picture", [person.case, { ...of, kind: "item", theme: "screen", width: WIDTH }]);
-  const above = useAnswer(person.case, "picture", [person.case, { ...of, kind: "above", theme: "screen", width: WIDTH }]);
-  const hands = useAnswer(person.case, "picture", [person.case, { ...of, kind: "hands", theme: "screen", width: WIDTH }]);
-  const planned = usePlan(person).kept?.plan.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung);
+  const picture = useAnswer(person.case, "picture", [
+    person.case,
+    { ...of, kind: "item", theme: "screen", width: WIDTH },
+  ]);
+  const above = useAnswer(person.case, "picture", [
+    person.case,
+    { ...of, kind: "above", theme: "screen", width: WIDTH },
+  ]);
+  const hands = useAnswer(person.case, "picture", [
+    person.case,
+    { ...of, kind: "hands", theme: "screen", width: WIDTH },
+  ]);
+  const planned = usePlan(person).kept?.plan.items.find(
+    ({ activity, rung }) => activity === of.activity && rung === of.rung,
+  );
   const [open, setOpen] = useState<number | null>(0);
   const wide = useWide();
   const asks = sheet?.asks ?? [];
@@ -46,9 +57,18 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
       <div className="full-asks">
         <h2>What it asks of {her}</h2>
         {asks.map((ask, index) => (
-          <AskView key={ask.sentence} ask={ask} peak={index === 0 ? (planned?.effort.peak ?? null) : null} wide={wide} open={open === index} onOpen={() => setOpen(open === index ? null : index)} />
+          <AskView
+            key={ask.sentence}
+            ask={ask}
+            peak={index === 0 ? (planned?.effort.peak ?? null) : null}
+            wide={wide}
+            open={open === index}
+            onOpen={() => setOpen(open === index ? null : index)}
+          />
         ))}
-        {sheet !== null && asks.length === 0 && <p className="said">This body could not be brought into the position, so nothing is computed of it.</p>}
+        {sheet !== null && asks.length === 0 && (
+          <p className="said">This body could not be brought into the position, so nothing is computed of it.</p>
+        )}
         {sheet !== null && (
           <>
             {planned !== undefined && (
@@ -69,7 +89,11 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
                 <dt>Moves first</dt>
                 <dd>{sheet.movesFirst}</dd>
                 <dt>Guard</dt>
-                <dd>{planned?.guard === undefined || planned.guard === null ? "Nobody can fall here." : planned.guard.because}</dd>
+                <dd>
+                  {planned?.guard === undefined || planned.guard === null
+                    ? "Nobody can fall here."
+                    : planned.guard.because}
+                </dd>
                 <dt>Way out</dt>
                 <dd>{sheet.wayOut.planned.join(" ")}</dd>
                 <dt>In a hurry</dt>
@@ -114,7 +138,19 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
   );
 }
 
-function AskView({ ask, peak, wide, open, onOpen }: { readonly ask: Ask; readonly peak: { readonly low: number; readonly middle: number; readonly high: number } | null; readonly wide: boolean; readonly open: boolean; readonly onOpen: () => void }) {
+function AskView({
+  ask,
+  peak,
+  wide,
+  open,
+  onOpen,
+}: {
+  readonly ask: Ask;
+  readonly peak: { readonly low: number; readonly middle: number; readonly high: number } | null;
+  readonly wide: boolean;
+  readonly open: boolean;
+  readonly onOpen: () => void;
+}) {
   const words = (
     <>
       <p className="said">{ask.sentence}</p>

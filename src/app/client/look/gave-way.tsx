@@ -80,8 +80,19 @@ export function GaveWayLeaf({
             <Joints picture={picture} />
           </RadioGroup>
           <div className="gave-how">
-            <Strip label="Which side" choices={WHICH} value={gaveWay?.side ?? "weak"} onChange={(side) => side !== null && writeGaveWay({ side })} mayBeEmpty={false} />
-            <Strip label="How" choices={HOW} value={gaveWay?.how ?? null} onChange={(how) => how !== null && writeGaveWay({ how })} />
+            <Strip
+              label="Which side"
+              choices={WHICH}
+              value={gaveWay?.side ?? "weak"}
+              onChange={(side) => side !== null && writeGaveWay({ side })}
+              mayBeEmpty={false}
+            />
+            <Strip
+              label="How"
+              choices={HOW}
+              value={gaveWay?.how ?? null}
+              onChange={(how) => how !== null && writeGaveWay({ how })}
+            />
           </div>
         </>
       )}
@@ -100,12 +111,22 @@ export function GaveWayLeaf({
   );
 }
 
-function Joints({ picture }: { readonly picture: { readonly svg: string; readonly joints?: readonly { readonly joint: string; readonly x: number; readonly y: number }[] } | null }) {
+function Joints({
+  picture,
+}: {
+  readonly picture: {
+    readonly svg: string;
+    readonly joints?: readonly { readonly joint: string; readonly x: number; readonly y: number }[];
+  } | null;
+}) {
   const box = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(picture?.svg ?? "");
   const [width, height] = [Number(box?.[1] ?? 1), Number(box?.[2] ?? 1)];
   return JOINTS.map((joint) => {
     const at = picture?.joints?.find((each) => each.joint === joint);
-    const style = at === undefined ? {} : { insetInlineStart: `${(100 * at.x) / width}%`, insetBlockStart: `${(100 * at.y) / height}%` };
+    const style =
+      at === undefined
+        ? {}
+        : { insetInlineStart: `${(100 * at.x) / width}%`, insetBlockStart: `${(100 * at.y) / height}%` };
     return (
       <Radio key={joint} value={joint} className={at === undefined ? "joint off-body" : "joint"} style={style}>
         <span className="joint-ring" />

@@ -35,7 +35,14 @@ export function LookView({ person }: { readonly person: KeptPerson }) {
   const byKey = (event: KeyboardEvent<HTMLElement>) => {
     const cell = event.target instanceof Element ? event.target.closest("[data-task]") : null;
     const task = TASKS.find(({ id }) => id === cell?.getAttribute("data-task"))?.id;
-    if (task === undefined || event.target instanceof HTMLInputElement || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (
+      task === undefined ||
+      event.target instanceof HTMLInputElement ||
+      event.ctrlKey ||
+      event.metaKey ||
+      event.altKey
+    )
+      return;
     if (event.key === "0") return setResult(task, null);
     const result = RESULTS[Number(event.key) - 1];
     if (result !== undefined) setResult(task, result.id);
@@ -65,14 +72,24 @@ export function LookView({ person }: { readonly person: KeptPerson }) {
               : `${upper(sayNumber(seen))} seen, ${sayNumber(TASKS.length - seen)} not tried. Enough for a plan. `}
           {next !== undefined && (
             <>
-              Worth most next: <strong>{next.finding.replace(/\.$/, "").replace(/^./, (letter) => letter.toLowerCase())}</strong>.
+              Worth most next:{" "}
+              <strong>{next.finding.replace(/\.$/, "").replace(/^./, (letter) => letter.toLowerCase())}</strong>.
             </>
           )}
         </p>
       </div>
       <ul className="look-grid" aria-label="The twelve of the look">
         {TASKS.map(({ id, name }) => (
-          <TaskCell key={id} task={id} name={name} caseFile={person.case} entry={entryOf(id)} onResult={(result) => setResult(id, result)} onSeat={(seatHeightCm) => write(id, { ...(entryOf(id) ?? { task: id, result: "notTried" }), seatHeightCm })} onAsk={() => setAsking(id)} />
+          <TaskCell
+            key={id}
+            task={id}
+            name={name}
+            caseFile={person.case}
+            entry={entryOf(id)}
+            onResult={(result) => setResult(id, result)}
+            onSeat={(seatHeightCm) => write(id, { ...(entryOf(id) ?? { task: id, result: "notTried" }), seatHeightCm })}
+            onAsk={() => setAsking(id)}
+          />
         ))}
       </ul>
       <div className="look-foot">
@@ -80,7 +97,13 @@ export function LookView({ person }: { readonly person: KeptPerson }) {
         <p className="least">Keys 1 to 5 answer, 0 clears.</p>
       </div>
       {asking !== null && (
-        <GaveWayLeaf task={asking} caseFile={person.case} entry={entryOf(asking) ?? { task: asking, result: "cannot" }} onClose={() => setAsking(null)} onWrite={(entry) => write(asking, entry)} />
+        <GaveWayLeaf
+          task={asking}
+          caseFile={person.case}
+          entry={entryOf(asking) ?? { task: asking, result: "cannot" }}
+          onClose={() => setAsking(null)}
+          onWrite={(entry) => write(asking, entry)}
+        />
       )}
       <div className="bar no-print">
         <Link className="press" href={pathOf({ view: "measured", person: person.id })}>

@@ -37,7 +37,17 @@ export function TaskCell({
       <Figure answer={picture} wait={name} className="look-figure" />
       <div className="look-name">
         <h2>{name}</h2>
-        {task === "standUp" && <Stepper label="Seat height in centimetres" hideLabel value={entry?.seatHeightCm ?? USUAL_SEAT} min={20} max={110} step={5} onChange={onSeat} />}
+        {task === "standUp" && (
+          <Stepper
+            label="Seat height in centimetres"
+            hideLabel
+            value={entry?.seatHeightCm ?? USUAL_SEAT}
+            min={20}
+            max={110}
+            step={5}
+            onChange={onSeat}
+          />
+        )}
       </div>
       <Strip label={name} choices={RESULTS} value={result} onChange={onResult} />
       {result === null ? (

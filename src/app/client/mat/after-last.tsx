@@ -42,7 +42,13 @@ export function AfterLast({ person, session }: { readonly person: KeptPerson; re
         </Link>
       </div>
       {session.state.phase === "stopped" && last !== undefined && (
-        <StopLeaf session={session} of={{ activity: last.activity, rung: last.rung }} wayOut={wayBack?.hurry ?? []} her={person.case.person.sex === "female" ? "her" : "him"} onClose={() => undefined} />
+        <StopLeaf
+          session={session}
+          of={{ activity: last.activity, rung: last.rung }}
+          wayOut={wayBack?.hurry ?? []}
+          her={person.case.person.sex === "female" ? "her" : "him"}
+          onClose={() => undefined}
+        />
       )}
     </div>
   );

@@ -52,7 +52,12 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
   return (
     <>
       {fromMemory ? (
-        <Memory person={person} session={session} onBack={() => setFromMemory(false)} onDone={() => goTo({ view: "note", person: person.id })} />
+        <Memory
+          person={person}
+          session={session}
+          onBack={() => setFromMemory(false)}
+          onDone={() => goTo({ view: "note", person: person.id })}
+        />
       ) : next === null ? (
         <AfterLast person={person} session={session} />
       ) : (

@@ -29,7 +29,15 @@ const NEXT = [
   { id: "callTherapist", name: "Call the therapist" },
 ] as const;
 type Next = (typeof NEXT)[number]["id"];
-const GAVE: readonly ("shoulder" | "elbow" | "wrist" | "trunk" | "hip" | "knee" | "ankle")[] = ["shoulder", "elbow", "wrist", "trunk", "hip", "knee", "ankle"];
+const GAVE: readonly ("shoulder" | "elbow" | "wrist" | "trunk" | "hip" | "knee" | "ankle")[] = [
+  "shoulder",
+  "elbow",
+  "wrist",
+  "trunk",
+  "hip",
+  "knee",
+  "ankle",
+];
 
 /** What was other than planned, in three touches, and what follows from it. */
 export function NotQuite({
@@ -51,7 +59,12 @@ export function NotQuite({
   const [next, setNext] = useState<Next>("goOn");
   const choices = choicesFor(what, sheet, planned);
   const chosen = choices.find(({ id }) => id === which) ?? null;
-  const mend = what === "fault" ? (sheet.faults.find(({ id }) => id === which)?.do ?? null) : what === "gaveWay" ? "Down by the way out, then one rung down." : null;
+  const mend =
+    what === "fault"
+      ? (sheet.faults.find(({ id }) => id === which)?.do ?? null)
+      : what === "gaveWay"
+        ? "Down by the way out, then one rung down."
+        : null;
   const turnTo = (to: What) => {
     setWhat(to);
     setWhich(null);
@@ -79,7 +92,16 @@ export function NotQuite({
       },
       ...(leaves
         ? []
-        : [{ kind: "setDone" as const, activity, rung, asPlanned: false, ...(what === "fewer" && Number.isFinite(value) ? { repetitions: value } : {}), ...(help === undefined ? {} : { help }) }]),
+        : [
+            {
+              kind: "setDone" as const,
+              activity,
+              rung,
+              asPlanned: false,
+              ...(what === "fewer" && Number.isFinite(value) ? { repetitions: value } : {}),
+              ...(help === undefined ? {} : { help }),
+            },
+          ]),
     ]);
   };
   return (
@@ -123,19 +145,38 @@ export function NotQuite({
   );
 }
 
-function choicesFor(what: What, sheet: RungSheet, planned: PlannedItem | null): readonly { readonly id: string; readonly name: string }[] {
+function choicesFor(
+  what: What,
+  sheet: RungSheet,
+  planned: PlannedItem | null,
+): readonly { readonly id: string; readonly name: string }[] {
   if (what === "fault") return sheet.faults.map(({ id, fault }) => ({ id, name: fault }));
-  if (what === "help") return (["touching", "minimal", "moderate", "maximal", "dependent"] satisfies HelpWord[]).map((id) => ({ id, name: sayHelp(id) }));
+  if (what === "help")
+    return (["touching", "minimal", "moderate", "maximal", "dependent"] satisfies HelpWord[]).map((id) => ({
+      id,
+      name: sayHelp(id),
+    }));
   if (what === "gaveWay") return GAVE.map((id) => ({ id, name: `weak ${id}`.replace("weak trunk", "trunk") }));
   if (what === "pain") return [2, 4, 6, 8, 10].map((value) => ({ id: String(value), name: `${value} of 10` }));
   if (what === "fewer") {
     const full = planned?.repetitions ?? 4;
-    return [...new Set([0.75, 0.5, 0.25, 0].map((share) => Math.floor(full * share)))].map((value) => ({ id: String(value), name: value === 0 ? "none" : `${value} done` }));
+    return [...new Set([0.75, 0.5, 0.25, 0].map((share) => Math.floor(full * share)))].map((value) => ({
+      id: String(value),
+      name: value === 0 ? "none" : `${value} done`,
+    }));
   }
   return [];
 }
 
-function Column({ title, pairs = false, children }: { readonly title: string; readonly pairs?: boolean; readonly children: ReactNode }) {
+function Column({
+  title,
+  pairs = false,
+  children,
+}: {
+  readonly title: string;
+  readonly pairs?: boolean;
+  readonly children: ReactNode;
+}) {
   return (
     <fieldset className={pairs ? "quite-column pairs" : "quite-column"}>
       <legend className="label">{title}</legend>
@@ -144,7 +185,15 @@ function Column({ title, pairs = false, children }: { readonly title: string; re
   );
 }
 
-function Choice({ chosen, name, onPress }: { readonly chosen: boolean; readonly name: string; readonly onPress: () => void }) {
+function Choice({
+  chosen,
+  name,
+  onPress,
+}: {
+  readonly chosen: boolean;
+  readonly name: string;
+  readonly onPress: () => void;
+}) {
   return (
     <Button className={`press quite-choice ${chosen ? "filled" : ""}`} aria-pressed={chosen} onPress={onPress}>
       {name}

@@ -16,11 +16,23 @@ import type { OpenSession } from "./use-session.ts";
 const UNDO_SECONDS = 10;
 
 /** One set of one item: its name, one word, the count, the picture and three large answers. */
-export function OneSet({ person, session, next }: { readonly person: KeptPerson; readonly session: OpenSession; readonly next: { readonly activity: string; readonly rung: string; readonly set: number } }) {
+export function OneSet({
+  person,
+  session,
+  next,
+}: {
+  readonly person: KeptPerson;
+  readonly session: OpenSession;
+  readonly next: { readonly activity: string; readonly rung: string; readonly set: number };
+}) {
   const of = { activity: next.activity, rung: next.rung };
   const sheet = shown(useAnswer(person.case, "sheet", [person.case, of]));
-  const picture = useAnswer(person.case, "picture", [person.case, { ...of, kind: "item", theme: "screen", width: 640 }]);
-  const planned = session.state.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung)?.planned ?? null;
+  const picture = useAnswer(person.case, "picture", [
+    person.case,
+    { ...of, kind: "item", theme: "screen", width: 640 },
+  ]);
+  const planned =
+    session.state.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung)?.planned ?? null;
   const item = session.plan?.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung);
   const [count, setCount] = useState(0);
   const [rest, setRest] = useState<number | null>(null);
@@ -50,7 +62,10 @@ export function OneSet({ person, session, next }: { readonly person: KeptPerson;
       if (busy || typing) return;
       if (event.key === "s" || event.key === "S") setDialog("stop");
       // On a focused control the space bar belongs to that control.
-      if (event.key === " " && (event.target === document.body || (event.target instanceof Element && event.target.id === "main"))) {
+      if (
+        event.key === " " &&
+        (event.target === document.body || (event.target instanceof Element && event.target.id === "main"))
+      ) {
         event.preventDefault();
         void done();
       }
@@ -75,11 +90,15 @@ export function OneSet({ person, session, next }: { readonly person: KeptPerson;
         <ThinLine stretches={stretches} minutes={session.plan?.minutes ?? 1} touched={touched} />
       )}
       <div className="mat-words">
-        <h1 className="mat-name">{sheet?.name ?? ""}</h1>
+        <h1 className={(sheet?.name.length ?? 0) > LONG_NAME ? "mat-name long" : "mat-name"}>{sheet?.name ?? ""}</h1>
         <div className="mat-cue">
           <p className="mat-word">{sheet?.cue ?? ""}</p>
           {hold === undefined ? (
-            <Button className="mat-count" aria-label={`Count one more: ${count} of ${planned?.repetitions ?? 1}`} onPress={() => setCount(Math.min(count + 1, planned?.repetitions ?? 99))}>
+            <Button
+              className="mat-count"
+              aria-label={`Count one more: ${count} of ${planned?.repetitions ?? 1}`}
+              onPress={() => setCount(Math.min(count + 1, planned?.repetitions ?? 99))}
+            >
               <span>{count}</span> <small>of {planned?.repetitions ?? 1}</small>
             </Button>
           ) : (
@@ -88,7 +107,9 @@ export function OneSet({ person, session, next }: { readonly person: KeptPerson;
         </div>
         <p className="mat-second" role="status">
           {restLeft !== null ? `rest ${clock(restLeft)}; then ` : ""}set {next.set} of {planned?.sets ?? next.set}
-          {restLeft === null && sheet?.yourHands[0] !== undefined ? `, ${sheet.yourHands[0].charAt(0).toLowerCase()}${sheet.yourHands[0].slice(1).replace(/\.$/, "")}` : ""}
+          {restLeft === null && sheet?.yourHands[0] !== undefined
+            ? `, ${sheet.yourHands[0].charAt(0).toLowerCase()}${sheet.yourHands[0].slice(1).replace(/\.$/, "")}`
+            : ""}
         </p>
       </div>
       <Figure answer={picture} wait="The picture is being drawn" className="mat-picture" />
@@ -124,14 +145,28 @@ export function OneSet({ person, session, next }: { readonly person: KeptPerson;
         />
       )}
       {(dialog === "stop" || stopped) && (
-        <StopLeaf session={session} of={of} wayOut={sheet?.wayOut.hurry ?? []} her={person.case.person.sex === "female" ? "her" : "him"} onClose={() => setDialog(null)} />
+        <StopLeaf
+          session={session}
+          of={of}
+          wayOut={sheet?.wayOut.hurry ?? []}
+          her={person.case.person.sex === "female" ? "her" : "him"}
+          onClose={() => setDialog(null)}
+        />
       )}
     </div>
   );
 }
 
 /** The session as a thin line over the set, to see where one is. */
-function ThinLine({ stretches, minutes, touched }: { readonly stretches: readonly Stretch[]; readonly minutes: number; readonly touched: number }) {
+function ThinLine({
+  stretches,
+  minutes,
+  touched,
+}: {
+  readonly stretches: readonly Stretch[];
+  readonly minutes: number;
+  readonly touched: number;
+}) {
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 300);
   return (
@@ -141,6 +176,8 @@ function ThinLine({ stretches, minutes, touched }: { readonly stretches: readonl
   );
 }
 const THIN = 66;
+/** Letters of a name that still fit two lines in full size. */
+const LONG_NAME = 36;
 
 export function clock(seconds: number): string {
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;

@@ -18,7 +18,19 @@ const REASONS: readonly { readonly id: StopReason; readonly name: string }[] = [
 ];
 
 /** What to do now, why it was stopped, and the emergency card. It is answered, not dismissed. */
-export function StopLeaf({ session, of, wayOut, her, onClose }: { readonly session: OpenSession; readonly of: RungName; readonly wayOut: readonly string[]; readonly her: string; readonly onClose: () => void }) {
+export function StopLeaf({
+  session,
+  of,
+  wayOut,
+  her,
+  onClose,
+}: {
+  readonly session: OpenSession;
+  readonly of: RungName;
+  readonly wayOut: readonly string[];
+  readonly her: string;
+  readonly onClose: () => void;
+}) {
   const [card, setCard] = useState<string | null>(null);
   const cards = shown(useAnswer(null, "emergencyCards", []));
   const standing = session.state.stops.at(-1);
@@ -36,12 +48,23 @@ export function StopLeaf({ session, of, wayOut, her, onClose }: { readonly sessi
     <Leaf open onClose={onClose} label="Stopped" alert className="stop-leaf">
       {shownCard === undefined ? (
         <>
-          <h2 className="stop-title">{because === null ? `Stop. Bring ${her} down and stay.` : "Stopped. Stay close."}</h2>
-          <p className="stop-do">{wayOut.slice(0, 2).join(" ") || "Down by the way out, to the side that is safe."} Pressure and pulse before anything else.</p>
+          <h2 className="stop-title">
+            {because === null ? `Stop. Bring ${her} down and stay.` : "Stopped. Stay close."}
+          </h2>
+          <p className="stop-do">
+            {wayOut.slice(0, 2).join(" ") || "Down by the way out, to the side that is safe."} Pressure and pulse before
+            anything else.
+          </p>
           <p className="label">because</p>
           <div className="stop-reasons">
             {REASONS.map(({ id, name }) => (
-              <Button key={id} className={`press mat-other ${because === id ? "chosen" : ""}`} aria-pressed={because === id} isDisabled={because !== null && because !== id} onPress={() => stop(id)}>
+              <Button
+                key={id}
+                className={`press mat-other ${because === id ? "chosen" : ""}`}
+                aria-pressed={because === id}
+                isDisabled={because !== null && because !== id}
+                onPress={() => stop(id)}
+              >
                 {name}
               </Button>
             ))}

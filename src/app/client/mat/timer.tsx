@@ -30,7 +30,11 @@ export function Timer({ seconds }: { readonly seconds: number }) {
   const [running, setRunning] = useState<number | null>(null);
   const left = useSeconds(running, () => setRunning(null));
   return (
-    <Button className="mat-count" aria-label={left === null ? `Start the hold of ${seconds} seconds` : "Stop the timer"} onPress={() => setRunning(running === null ? seconds : null)}>
+    <Button
+      className="mat-count"
+      aria-label={left === null ? `Start the hold of ${seconds} seconds` : "Stop the timer"}
+      onPress={() => setRunning(running === null ? seconds : null)}
+    >
       <span>{left ?? seconds}</span> <small>seconds</small>
     </Button>
   );

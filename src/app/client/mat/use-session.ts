@@ -31,7 +31,8 @@ export function useSession(person: KeptPerson): OpenSession | null | undefined {
   const planId = state?.plan ?? null;
   useEffect(() => {
     let current = true;
-    if (id !== null && planId !== null) void readSessionPlan(planId).then((found) => current && setPlan({ session: id, plan: found }));
+    if (id !== null && planId !== null)
+      void readSessionPlan(planId).then((found) => current && setPlan({ session: id, plan: found }));
     return () => {
       current = false;
     };
@@ -39,7 +40,13 @@ export function useSession(person: KeptPerson): OpenSession | null | undefined {
   if (id === null) return null;
   if (events === undefined || state === null || plan === null || plan.session !== id) return undefined;
   if (state.phase === "notStarted") return null;
-  return { id, events, state, plan: plan.plan, add: (added) => addEvents(person.id, id, state.knowledge ?? plan.plan?.version.knowledge ?? "unknown", added) };
+  return {
+    id,
+    events,
+    state,
+    plan: plan.plan,
+    add: (added) => addEvents(person.id, id, state.knowledge ?? plan.plan?.version.knowledge ?? "unknown", added),
+  };
 }
 
 /** Starts a session of today's plan: findings, plan and start are written down in this order. */
@@ -48,10 +55,17 @@ export async function startSession(person: KeptPerson, kept: KeptPlan): Promise<
   if (version === null) return;
   await keepSessionPlan(kept, version);
   const session = newId();
-  const reasons = person.putIn.filter(({ activity, rung }) => kept.plan.items.some((item) => item.activity === activity && item.rung === rung));
+  const reasons = person.putIn.filter(({ activity, rung }) =>
+    kept.plan.items.some((item) => item.activity === activity && item.rung === rung),
+  );
   await addEvents(person.id, session, kept.plan.version.knowledge, [
     { kind: "sessionStarted", person: person.id, plan: kept.id, items: kept.plan.items.map(plannedItem) },
-    ...reasons.map(({ activity, rung, why }): NewEvent => ({ kind: "judgement", words: `Put in by hand, ${activity.replaceAll("-", " ")} (${rung.replaceAll("-", " ")}): ${why}` })),
+    ...reasons.map(
+      ({ activity, rung, why }): NewEvent => ({
+        kind: "judgement",
+        words: `Put in by hand, ${activity.replaceAll("-", " ")} (${rung.replaceAll("-", " ")}): ${why}`,
+      }),
+    ),
   ]);
   await changePerson(person.id, { session });
 }

@@ -20,8 +20,18 @@ const WHEN = [
 ] as const;
 
 /** Pressure, pulse and oxygen of this session. */
-export function VitalsLeaf({ open, session, onClose }: { readonly open: boolean; readonly session: OpenSession; readonly onClose: () => void }) {
-  const [when, setWhen] = useState<"before" | "during" | "after">(session.state.vitals.length === 0 ? "before" : "after");
+export function VitalsLeaf({
+  open,
+  session,
+  onClose,
+}: {
+  readonly open: boolean;
+  readonly session: OpenSession;
+  readonly onClose: () => void;
+}) {
+  const [when, setWhen] = useState<"before" | "during" | "after">(
+    session.state.vitals.length === 0 ? "before" : "after",
+  );
   const [typed, setTyped] = useState<Readonly<Partial<Record<Field, string>>>>({});
   const values = FIELDS.flatMap(({ id, min, max }) => {
     const text = typed[id]?.trim() ?? "";
@@ -30,7 +40,11 @@ export function VitalsLeaf({ open, session, onClose }: { readonly open: boolean;
   });
   const wrong = values.filter(({ fits }) => !fits).map(({ id }) => id);
   const write = () => {
-    const event: NewEvent = { kind: "vitalSigns", when, ...Object.fromEntries(values.map(({ id, value }) => [id, value])) };
+    const event: NewEvent = {
+      kind: "vitalSigns",
+      when,
+      ...Object.fromEntries(values.map(({ id, value }) => [id, value])),
+    };
     void session.add([event]);
     setTyped({});
     onClose();
@@ -38,10 +52,22 @@ export function VitalsLeaf({ open, session, onClose }: { readonly open: boolean;
   return (
     <Leaf open={open} onClose={onClose} label="Pressure and pulse">
       <h2>Pressure and pulse</h2>
-      <Strip label="When" choices={WHEN} value={when} onChange={(next) => next !== null && setWhen(next)} mayBeEmpty={false} />
+      <Strip
+        label="When"
+        choices={WHEN}
+        value={when}
+        onChange={(next) => next !== null && setWhen(next)}
+        mayBeEmpty={false}
+      />
       <div className="vitals">
         {FIELDS.map(({ id, name, min, max }) => (
-          <TextField key={id} className="field" value={typed[id] ?? ""} isInvalid={wrong.includes(id)} onChange={(text) => setTyped({ ...typed, [id]: text })}>
+          <TextField
+            key={id}
+            className="field"
+            value={typed[id] ?? ""}
+            isInvalid={wrong.includes(id)}
+            onChange={(text) => setTyped({ ...typed, [id]: text })}
+          >
             <Label className="label">{name}</Label>
             <Input inputMode="numeric" autoComplete="off" />
             {wrong.includes(id) && (

@@ -43,7 +43,12 @@ export function Field({ row, form }: { readonly row: FieldRow; readonly form: Fo
           id={id}
           value={value === undefined || value === null ? "" : String(value)}
           aria-invalid={fault !== undefined}
-          onChange={({ target }) => form.write(path, target.value === "" ? undefined : row.kind === "yesNo" ? target.value === "true" : target.value)}
+          onChange={({ target }) =>
+            form.write(
+              path,
+              target.value === "" ? undefined : row.kind === "yesNo" ? target.value === "true" : target.value,
+            )
+          }
         >
           <option value="">not known</option>
           {(row.kind === "yesNo" ? ["true", "false"] : row.codes).map((code) => (
@@ -53,7 +58,15 @@ export function Field({ row, form }: { readonly row: FieldRow; readonly form: Fo
           ))}
         </select>
       ) : (
-        <TypedInput id={id} value={value} invalid={fault !== undefined} numeric={row.kind === "number"} onWrite={(text) => form.write(path, row.kind === "number" ? readNumber(text) : text.trim() === "" ? undefined : text.trim())} />
+        <TypedInput
+          id={id}
+          value={value}
+          invalid={fault !== undefined}
+          numeric={row.kind === "number"}
+          onWrite={(text) =>
+            form.write(path, row.kind === "number" ? readNumber(text) : text.trim() === "" ? undefined : text.trim())
+          }
+        />
       )}
       {fault !== undefined && (
         <p className="fault" role="alert">

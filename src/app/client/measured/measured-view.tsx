@@ -9,7 +9,23 @@ import { goTo, pathOf } from "../shell/route.ts";
 import { CodeList } from "./code-list.tsx";
 import { type Draft, writeAt } from "./draft.ts";
 import { Field, type FormState } from "./field-row.tsx";
-import { APPROACHES, EQUIPMENT, type FieldRow, HOME, PERSON, RANGE_ROWS, ROOM, SENSE_CODES, SENSE_ROWS, SIGNS, STRENGTH_ROWS, TONE_CODES, TONE_ROWS, TRUNK_ROWS, VITALS } from "./fields.data.ts";
+import {
+  APPROACHES,
+  EQUIPMENT,
+  type FieldRow,
+  HOME,
+  PERSON,
+  RANGE_ROWS,
+  ROOM,
+  SENSE_CODES,
+  SENSE_ROWS,
+  SIGNS,
+  STRENGTH_ROWS,
+  TONE_CODES,
+  TONE_ROWS,
+  TRUNK_ROWS,
+  VITALS,
+} from "./fields.data.ts";
 import { SideTable } from "./side-table.tsx";
 import "./measured.css";
 
@@ -58,21 +74,43 @@ export function MeasuredView({ person }: { readonly person: KeptPerson }) {
         <Fields rows={SIGNS} form={form} />
       </Part>
       <Part title="Spare it, lend it, train it">
-        <p>Guidelines favour practice of the task itself with the weak side in it. Sparing a limb is for today, not for the whole of treatment.</p>
+        <p>
+          Guidelines favour practice of the task itself with the weak side in it. Sparing a limb is for today, not for
+          the whole of treatment.
+        </p>
         <Fields rows={APPROACHES} form={form} />
       </Part>
       <Part title="Strength">
         <p>A grade, 0 to 5 with + or −; or a dynamometer: 38 Nm, or 120 N at 30 cm.</p>
-        <SideTable title="Strength" group="strength" rows={STRENGTH_ROWS} trunk={TRUNK_ROWS} cell={{ kind: "strength" }} form={form} />
+        <SideTable
+          title="Strength"
+          group="strength"
+          rows={STRENGTH_ROWS}
+          trunk={TRUNK_ROWS}
+          cell={{ kind: "strength" }}
+          form={form}
+        />
       </Part>
       <Part title="Range">
         <SideTable title="Range, degrees" group="rangeDeg" rows={RANGE_ROWS} cell={{ kind: "degrees" }} form={form} />
       </Part>
       <Part title="Tone">
-        <SideTable title="Modified Ashworth grade" group="tone" rows={TONE_ROWS} cell={{ kind: "choice", codes: TONE_CODES }} form={form} />
+        <SideTable
+          title="Modified Ashworth grade"
+          group="tone"
+          rows={TONE_ROWS}
+          cell={{ kind: "choice", codes: TONE_CODES }}
+          form={form}
+        />
       </Part>
       <Part title="Feeling">
-        <SideTable title="Feeling" group="sensation" rows={SENSE_ROWS} cell={{ kind: "choice", codes: SENSE_CODES }} form={form} />
+        <SideTable
+          title="Feeling"
+          group="sensation"
+          rows={SENSE_ROWS}
+          cell={{ kind: "choice", codes: SENSE_CODES }}
+          form={form}
+        />
       </Part>
       <Part title="Place, people, things">
         <Fields rows={ROOM} form={form} />
@@ -86,7 +124,9 @@ export function MeasuredView({ person }: { readonly person: KeptPerson }) {
       </Part>
       <div className="bar">
         <p className="small" role="status">
-          {faults.length === 0 ? "" : `${faults.length === 1 ? "One field is" : `${faults.length} fields are`} refused and not kept.`}
+          {faults.length === 0
+            ? ""
+            : `${faults.length === 1 ? "One field is" : `${faults.length} fields are`} refused and not kept.`}
         </p>
         <Button className="press filled push" isDisabled={faults.length > 0} onPress={() => void done()}>
           Show the plan
@@ -106,7 +146,15 @@ function Fields({ rows, form }: { readonly rows: readonly FieldRow[]; readonly f
   );
 }
 
-function Part({ title, open = false, children }: { readonly title: string; readonly open?: boolean; readonly children: ReactNode }) {
+function Part({
+  title,
+  open = false,
+  children,
+}: {
+  readonly title: string;
+  readonly open?: boolean;
+  readonly children: ReactNode;
+}) {
   return (
     <Disclosure className="part" defaultExpanded={open}>
       {({ isExpanded }) => (

@@ -3,10 +3,27 @@ import { TypedInput } from "./field-row.tsx";
 import { readAt, readNumber, readStrength, sayStrength } from "./draft.ts";
 
 const SIDES = ["left", "right"] as const;
-export type CellKind = { readonly kind: "strength" } | { readonly kind: "degrees" } | { readonly kind: "choice"; readonly codes: readonly string[] };
+export type CellKind =
+  | { readonly kind: "strength" }
+  | { readonly kind: "degrees" }
+  | { readonly kind: "choice"; readonly codes: readonly string[] };
 
 /** A finding for either side of the body, row by row. */
-export function SideTable({ title, group, rows, trunk = [], cell, form }: { readonly title: string; readonly group: string; readonly rows: readonly { readonly key: string; readonly name: string }[]; readonly trunk?: readonly { readonly key: string; readonly name: string }[]; readonly cell: CellKind; readonly form: FormState }) {
+export function SideTable({
+  title,
+  group,
+  rows,
+  trunk = [],
+  cell,
+  form,
+}: {
+  readonly title: string;
+  readonly group: string;
+  readonly rows: readonly { readonly key: string; readonly name: string }[];
+  readonly trunk?: readonly { readonly key: string; readonly name: string }[];
+  readonly cell: CellKind;
+  readonly form: FormState;
+}) {
   return (
     <table className="sides">
       <caption className="unseen">{title}</caption>
@@ -44,13 +61,27 @@ export function SideTable({ title, group, rows, trunk = [], cell, form }: { read
   );
 }
 
-function Cell({ label, path, cell, form }: { readonly label: string; readonly path: readonly string[]; readonly cell: CellKind; readonly form: FormState }) {
+function Cell({
+  label,
+  path,
+  cell,
+  form,
+}: {
+  readonly label: string;
+  readonly path: readonly string[];
+  readonly cell: CellKind;
+  readonly form: FormState;
+}) {
   const value = readAt(form.draft, path);
   const fault = form.faults.find((each) => each.path === path.join(".") || each.path.startsWith(`${path.join(".")}.`));
   return (
     <div className="field">
       {cell.kind === "choice" ? (
-        <select aria-label={label} value={typeof value === "string" ? value : ""} onChange={({ target }) => form.write(path, target.value === "" ? undefined : target.value)}>
+        <select
+          aria-label={label}
+          value={typeof value === "string" ? value : ""}
+          onChange={({ target }) => form.write(path, target.value === "" ? undefined : target.value)}
+        >
           <option value="">not known</option>
           {cell.codes.map((code) => (
             <option key={code}>{code}</option>

@@ -36,13 +36,26 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
   // A signed session has become the last entry of the case; the one before it is what the note compares with.
   const before = state.signed === null ? person.case.previous?.at(-1) : person.case.previous?.at(-2);
   const lastDay = before === undefined ? null : sayLastDay(before.date, state.startedAt?.slice(0, 10) ?? today());
-  const answer = useAnswer(session.events, "writeNote", [{ caseFile: person.case, events, changes: session.plan?.changesSinceLast ?? [], previous: before === undefined ? null : { ...before, items: before.items ?? [] }, lastDay: lastDay === "last time" ? null : lastDay }]);
+  const answer = useAnswer(session.events, "writeNote", [
+    {
+      caseFile: person.case,
+      events,
+      changes: session.plan?.changesSinceLast ?? [],
+      previous: before === undefined ? null : { ...before, items: before.items ?? [] },
+      lastDay: lastDay === "last time" ? null : lastDay,
+    },
+  ]);
   const written = shown(answer);
   const [words, setWords] = useState("");
   const [name, setName] = useState("");
   const [copied, setCopied] = useState(false);
   const { waiting, reached } = useCell(sending);
-  if (written === null) return <p className="small">{answer.state === "failed" ? `The note could not be written: ${answer.because}` : "One moment."}</p>;
+  if (written === null)
+    return (
+      <p className="small">
+        {answer.state === "failed" ? `The note could not be written: ${answer.because}` : "One moment."}
+      </p>
+    );
   const { note, text, refusal } = written;
   const put = async () => {
     await session.add([{ kind: "judgement", words: words.trim() }]);
@@ -51,7 +64,11 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
   const sign = async () => {
     await session.add([{ kind: "signed", by: name.trim() }]);
     const entry = previousEntry(state);
-    await changePerson(person.id, { case: { ...person.case, previous: [...(person.case.previous ?? []), entry] }, wishes: {}, putIn: [] });
+    await changePerson(person.id, {
+      case: { ...person.case, previous: [...(person.case.previous ?? []), entry] },
+      wishes: {},
+      putIn: [],
+    });
     await writeVersion(person.id);
   };
   const copy = async () => {
@@ -60,7 +77,13 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
   };
   return (
     <div className="note">
-      <h1>{note.signed !== null ? `Signed by ${note.signed.by}.` : note.judgement.length === 0 ? "It is written. Your judgement is missing." : "It is written. Only your name is missing."}</h1>
+      <h1>
+        {note.signed !== null
+          ? `Signed by ${note.signed.by}.`
+          : note.judgement.length === 0
+            ? "It is written. Your judgement is missing."
+            : "It is written. Only your name is missing."}
+      </h1>
       <p className="said">Six lines from what happened at the mat. Every line shows where it came from.</p>
       <dl className="note-lines">
         {note.lines.map((line) => (
@@ -75,13 +98,19 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
           </p>
         ))}
         <TextField className="field" value={words} onChange={setWords}>
-          <Label className="label">{note.judgement.length === 0 ? "What do you make of it, and what next?" : "Something to add?"}</Label>
+          <Label className="label">
+            {note.judgement.length === 0 ? "What do you make of it, and what next?" : "Something to add?"}
+          </Label>
           <TextArea />
         </TextField>
         {note.suggestions.length > 0 && (
           <div className="row">
             {note.suggestions.map(({ text: suggestion }) => (
-              <Button key={suggestion} className="press suggestion" onPress={() => setWords(words === "" ? suggestion : `${words.trim()} ${suggestion}`)}>
+              <Button
+                key={suggestion}
+                className="press suggestion"
+                onPress={() => setWords(words === "" ? suggestion : `${words.trim()} ${suggestion}`)}
+              >
                 {suggestion}
               </Button>
             ))}
@@ -108,7 +137,11 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
           {copied ? "Copied" : "Copy as text"}
         </Button>
         {note.signed === null ? (
-          <Button className="press filled" isDisabled={refusal !== null || name.trim() === ""} onPress={() => void sign()}>
+          <Button
+            className="press filled"
+            isDisabled={refusal !== null || name.trim() === ""}
+            onPress={() => void sign()}
+          >
             Sign
           </Button>
         ) : (
@@ -126,12 +159,21 @@ function LineOfNote({ line, session }: { readonly line: NoteLine; readonly sessi
   return (
     <div className="note-line">
       <dt>{line.label}</dt>
-      <dd className="said">{line.sentences.length === 0 ? <span className="nothing">Nothing noted.</span> : line.sentences.map(({ text }) => text).join(" ")}</dd>
+      <dd className="said">
+        {line.sentences.length === 0 ? (
+          <span className="nothing">Nothing noted.</span>
+        ) : (
+          line.sentences.map(({ text }) => text).join(" ")
+        )}
+      </dd>
       <dd className="trace">
         {line.sentences.length > 0 && (
           <DialogTrigger>
             <Button className="textlink" aria-label={`Where “${line.label}” comes from`}>
-              {sayTrace(line.sentences.flatMap(({ from }) => from), session.events)}
+              {sayTrace(
+                line.sentences.flatMap(({ from }) => from),
+                session.events,
+              )}
             </Button>
             <Popover className="note-pop">
               <Dialog aria-label={`Where “${line.label}” comes from`}>

@@ -18,13 +18,18 @@ const KINDS: Readonly<Record<SessionEvent["kind"], string>> = {
 
 /** "vital signs, 10:01" or "12 entries, 10:04 to 10:31". */
 export function sayTrace(from: readonly Trace[], events: readonly SessionEvent[]): string {
-  const found = from.flatMap((trace) => (trace.kind === "event" ? (events.find(({ id }) => id === trace.id) ?? []) : []));
+  const found = from.flatMap((trace) =>
+    trace.kind === "event" ? (events.find(({ id }) => id === trace.id) ?? []) : [],
+  );
   const others = from.filter(({ kind }) => kind !== "event");
   const parts: string[] = [];
   const [first, last] = [found[0], found.at(-1)];
   if (first !== undefined && last !== undefined) {
     const kinds = [...new Set(found.map(({ kind }) => KINDS[kind]))];
-    const what = found.length === 1 ? (kinds[0] ?? "") : `${found.length} ${kinds.length === 1 ? `${kinds[0]}${kinds[0]?.endsWith("s") === true ? "" : "s"}` : "entries"}`;
+    const what =
+      found.length === 1
+        ? (kinds[0] ?? "")
+        : `${found.length} ${kinds.length === 1 ? `${kinds[0]}${kinds[0]?.endsWith("s") === true ? "" : "s"}` : "entries"}`;
     const [start, end] = [clockOf(first.at), clockOf(last.at)];
     parts.push(`${what}, ${start === end ? start : `${start} to ${end}`}`);
   }

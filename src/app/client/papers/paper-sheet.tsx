@@ -12,10 +12,11 @@ export function PaperSheet({ title, fragment }: { readonly title: string; readon
     style.replaceSync(PAPER_STYLE);
     root.adoptedStyleSheets = [style];
     const holder = document.createElement("template");
-    holder.innerHTML = fragment;
+    holder.innerHTML = fragment.replaceAll(' style="', ' data-style="');
     root.replaceChildren(holder.content.cloneNode(true));
     // The page's rule against inline styles passes over attributes; set one by one they count.
-    for (const styled of root.querySelectorAll<HTMLElement>("[style]")) styled.style.cssText = styled.getAttribute("style") ?? "";
+    for (const styled of root.querySelectorAll<HTMLElement>("[data-style]"))
+      styled.style.cssText = styled.dataset.style ?? "";
   }, [fragment]);
   return <section className="paper" aria-label={title} ref={host} />;
 }

@@ -8,6 +8,7 @@ import type { KeptPerson } from "../record/database.ts";
 import { changePerson, writeVersion } from "../record/people.ts";
 import { sendAll, sending } from "../record/outbox.ts";
 import { keepSessionPlan } from "../record/plans.ts";
+import { pathOf } from "../shell/route.ts";
 import { useCell } from "../state/cell.ts";
 import { PaperSheet } from "./paper-sheet.tsx";
 import { saveCaseFile } from "./save-file.ts";
@@ -33,12 +34,28 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
   const aphasia = person.case.communication?.aphasia ?? "none";
   const [form, setForm] = useState<Form>(aphasia === "none" ? "plain" : "aphasia");
   const { reached } = useCell(sending);
-  const home = useAnswer(plan, "homeSheet", plan === null || sheet !== "home" ? null : [person.case, plan, form, person.shown ?? null]);
-  const therapist = useAnswer(plan, "therapistSheet", plan === null || sheet !== "therapist" ? null : [person.case, plan]);
+  const home = useAnswer(
+    plan,
+    "homeSheet",
+    plan === null || sheet !== "home" ? null : [person.case, plan, form, person.shown ?? null],
+  );
+  const therapist = useAnswer(
+    plan,
+    "therapistSheet",
+    plan === null || sheet !== "therapist" ? null : [person.case, plan],
+  );
   const answer = sheet === "home" ? home : therapist;
   const made = shown(answer);
-  const mayGoHome = plan?.items.filter(({ activity, rung }) => catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.notAtHome === null) ?? [];
-  const address = kept === null ? "" : `/api/people/${person.id}/sheets/${sheet}?${new URLSearchParams({ form: "pdf", plan: kept.id, picture: form, ...(person.shown === undefined ? {} : { shown: person.shown.join(",") }) })}`;
+  const mayGoHome =
+    plan?.items.filter(
+      ({ activity, rung }) =>
+        catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.notAtHome ===
+        null,
+    ) ?? [];
+  const address =
+    kept === null
+      ? ""
+      : `/api/people/${person.id}/sheets/${sheet}?${new URLSearchParams({ form: "pdf", plan: kept.id, picture: form, ...(person.shown === undefined ? {} : { shown: person.shown.join(",") }) })}`;
 
   useEffect(() => {
     if (kept === null) return;
@@ -53,11 +70,28 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
       <div className="no-print papers-head">
         <h1>Papers</h1>
         <div className="row">
-          <Strip label="Which paper" choices={SHEETS} value={sheet} onChange={(next) => next !== null && setSheet(next)} mayBeEmpty={false} />
-          {sheet === "home" && <Strip label="Form of the home sheet" choices={FORMS} value={form} onChange={(next) => next !== null && setForm(next)} mayBeEmpty={false} />}
+          <Strip
+            label="Which paper"
+            choices={SHEETS}
+            value={sheet}
+            onChange={(next) => next !== null && setSheet(next)}
+            mayBeEmpty={false}
+          />
+          {sheet === "home" && (
+            <Strip
+              label="Form of the home sheet"
+              choices={FORMS}
+              value={form}
+              onChange={(next) => next !== null && setForm(next)}
+              mayBeEmpty={false}
+            />
+          )}
         </div>
         {sheet === "home" && mayGoHome.length > 0 && (
-          <CheckboxGroup value={[...(person.shown ?? [])]} onChange={(next) => void changePerson(person.id, { shown: next })}>
+          <CheckboxGroup
+            value={[...(person.shown ?? [])]}
+            onChange={(next) => void changePerson(person.id, { shown: next })}
+          >
             <Label className="label">Shown back to you twice, safely, by the one who helps at home</Label>
             {mayGoHome.map(({ activity, rung }) => (
               <Checkbox key={`${activity}/${rung}`} value={`${activity}/${rung}`} className="tick">
@@ -75,7 +109,12 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
           The sheet is being made.
         </p>
       ) : "because" in made ? (
-        <p className="said">No sheet for home today. {made.because}</p>
+        <p className="said">
+          No sheet for home today. {made.because}{" "}
+          <Link className="textlink" href={pathOf({ view: "measured", person: person.id })}>
+            Who helps at home?
+          </Link>
+        </p>
       ) : (
         <PaperSheet title={made.title} fragment={made.fragment} />
       )}

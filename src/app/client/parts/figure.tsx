@@ -20,7 +20,15 @@ export function presentDrawing(svg: string): string {
 }
 
 /** A picture with its text alternative. */
-export function Figure({ answer, wait, className = "" }: { readonly answer: Answer<Picture>; readonly wait: string; readonly className?: string }) {
+export function Figure({
+  answer,
+  wait,
+  className = "",
+}: {
+  readonly answer: Answer<Picture>;
+  readonly wait: string;
+  readonly className?: string;
+}) {
   const picture = answer.state === "there" ? answer.value : answer.state === "waiting" ? answer.last : null;
   if (answer.state === "failed") return <p className="least">This picture could not be drawn.</p>;
   if (picture === null) return <div className={`figure figure-wait ${className}`} role="img" aria-label={wait} />;
@@ -29,6 +37,13 @@ export function Figure({ answer, wait, className = "" }: { readonly answer: Answ
 
 export function DrawnFigure({ picture, className = "" }: { readonly picture: Picture; readonly className?: string }) {
   const svg = useMemo(() => presentDrawing(picture.svg), [picture.svg]);
-  // biome-ignore lint/security/noDangerouslySetInnerHtml: the drawing is made by this program and holds no outside text
-  return <div className={`figure ${className}`} role="img" aria-label={picture.text} dangerouslySetInnerHTML={{ __html: svg }} />;
+  return (
+    <div
+      className={`figure ${className}`}
+      role="img"
+      aria-label={picture.text}
+      // biome-ignore lint/security/noDangerouslySetInnerHtml: the drawing is made by this program and holds no outside text
+      dangerouslySetInnerHTML={{ __html: svg }}
+    />
+  );
 }

@@ -19,7 +19,13 @@ export function Leaf({
   readonly children: ReactNode;
 }) {
   return (
-    <ModalOverlay className="veil" isOpen={open} isDismissable={!alert} isKeyboardDismissDisabled={alert} onOpenChange={(next) => !next && onClose()}>
+    <ModalOverlay
+      className="veil"
+      isOpen={open}
+      isDismissable={!alert}
+      isKeyboardDismissDisabled={alert}
+      onOpenChange={(next) => !next && onClose()}
+    >
       <Modal className={`leaf ${className}`}>
         <Dialog aria-label={label} role={alert ? "alertdialog" : "dialog"}>
           {children}

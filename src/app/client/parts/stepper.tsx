@@ -19,7 +19,14 @@ export function Stepper({
   readonly onChange: (value: number) => void;
 }) {
   return (
-    <NumberField className="stepper" value={value} minValue={min} maxValue={max} step={step} onChange={(next) => Number.isFinite(next) && onChange(next)}>
+    <NumberField
+      className="stepper"
+      value={value}
+      minValue={min}
+      maxValue={max}
+      step={step}
+      onChange={(next) => Number.isFinite(next) && onChange(next)}
+    >
       <Label className={hideLabel ? "unseen" : "label"}>{label}</Label>
       <Group>
         <Button slot="decrement">−</Button>

@@ -37,7 +37,8 @@ export function NewPerson() {
   const faultAt = (path: string) => faults.find((fault) => fault.path === path);
 
   const begin = async () => {
-    const value = (text: string) => (text.trim() === "" || !Number.isFinite(Number(text.replace(",", "."))) ? text : Number(text.replace(",", ".")));
+    const value = (text: string) =>
+      text.trim() === "" || !Number.isFinite(Number(text.replace(",", "."))) ? text : Number(text.replace(",", "."));
     const file = {
       ...(label.trim() === "" ? {} : { label: label.trim() }),
       date: today(),
@@ -80,17 +81,30 @@ export function NewPerson() {
         {NUMBERS.map(({ id, name, path, unit }) => {
           const fault = faultAt(path);
           return (
-            <TextField key={id} className="field" value={typed[id]} isInvalid={fault !== undefined} onChange={(text) => setTyped({ ...typed, [id]: text })}>
+            <TextField
+              key={id}
+              className="field"
+              value={typed[id]}
+              isInvalid={fault !== undefined}
+              onChange={(text) => setTyped({ ...typed, [id]: text })}
+            >
               <Label className="label">
                 {name} <span className="unit">({unit})</span>
               </Label>
               <Input inputMode="decimal" autoComplete="off" />
-              <FieldError className="fault">{fault === undefined ? "" : `Found ${fault.found}. It may be: ${fault.expected}.`}</FieldError>
+              <FieldError className="fault">
+                {fault === undefined ? "" : `Found ${fault.found}. It may be: ${fault.expected}.`}
+              </FieldError>
             </TextField>
           );
         })}
       </div>
-      <FaultList faults={faults.filter(({ path }) => !["weakSide", "person.sex", ...NUMBERS.map((each): string => each.path)].includes(path))} title="Not yet." />
+      <FaultList
+        faults={faults.filter(
+          ({ path }) => !["weakSide", "person.sex", ...NUMBERS.map((each): string => each.path)].includes(path),
+        )}
+        title="Not yet."
+      />
       <div className="bar">
         <Button className="press" onPress={() => goTo({ view: "people" })}>
           Back

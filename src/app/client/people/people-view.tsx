@@ -28,7 +28,9 @@ export function PeopleView() {
     <>
       <h1>My people</h1>
       {lines !== null && lines.length === 0 && (
-        <p className="said">Nobody yet. Begin with the side that is weak and the day it happened; the rest is what ten minutes show.</p>
+        <p className="said">
+          Nobody yet. Begin with the side that is weak and the day it happened; the rest is what ten minutes show.
+        </p>
       )}
       {lines === null ? (
         <p className="small">One moment.</p>
@@ -37,7 +39,11 @@ export function PeopleView() {
           {lines.map(({ id, label }) => (
             <li key={id}>
               <Link href={pathOf({ view: "plan", person: id })}>{label ?? "No label"}</Link>
-              <Link className="textlink" href={pathOf({ view: "look", person: id })} aria-label={`What did you see? ${label ?? ""}`}>
+              <Link
+                className="textlink"
+                href={pathOf({ view: "look", person: id })}
+                aria-label={`What did you see? ${label ?? ""}`}
+              >
                 Look
               </Link>
             </li>

@@ -7,7 +7,10 @@ import { sayPath } from "../words/person-words.ts";
 /** What the plan rests on: cautions once, findings that contradict each other, what is assumed, what to find out next. */
 export function Belief({ person, plan }: { readonly person: KeptPerson; readonly plan: PlanAnswer }) {
   const { wishes } = person;
-  const byHand = [...(wishes.mustHave ?? []), ...(wishes.leaveOut ?? [])].length + (wishes.noFloor === true ? 1 : 0) + (wishes.startIn === undefined || wishes.startIn === null ? 0 : 1);
+  const byHand =
+    [...(wishes.mustHave ?? []), ...(wishes.leaveOut ?? [])].length +
+    (wishes.noFloor === true ? 1 : 0) +
+    (wishes.startIn === undefined || wishes.startIn === null ? 0 : 1);
   return (
     <div className="belief">
       {plan.cautions.length > 0 && (

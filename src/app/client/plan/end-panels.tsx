@@ -10,13 +10,18 @@ export function ArrivePanel({ person, plan }: { readonly person: KeptPerson; rea
   return (
     <div className="end-panel">
       <h2>Arrive, belt, pressure</h2>
-      <p className="said">Toilet, belt, shoes, glasses and hearing aid; then pressure, pulse and oxygen before the first move.</p>
+      <p className="said">
+        Toilet, belt, shoes, glasses and hearing aid; then pressure, pulse and oxygen before the first move.
+      </p>
       <p>
         {vitals === undefined ? (
           "No vital signs yet. "
         ) : (
           <>
-            Last known: {vitals.systolic !== undefined && vitals.diastolic !== undefined ? `pressure ${vitals.systolic} over ${vitals.diastolic}, ` : ""}
+            Last known:{" "}
+            {vitals.systolic !== undefined && vitals.diastolic !== undefined
+              ? `pressure ${vitals.systolic} over ${vitals.diastolic}, `
+              : ""}
             {vitals.heartRate !== undefined ? `pulse ${vitals.heartRate}, ` : ""}
             {vitals.oxygenSaturation !== undefined ? `oxygen ${vitals.oxygenSaturation}. ` : ""}
           </>
@@ -35,7 +40,13 @@ export function ArrivePanel({ person, plan }: { readonly person: KeptPerson; rea
 }
 
 /** Down and to rest again, planned and in a hurry. */
-export function BackPanel({ plan, ways }: { readonly plan: PlanAnswer; readonly ways: readonly PlanAnswer["transitions"][number][] }) {
+export function BackPanel({
+  plan,
+  ways,
+}: {
+  readonly plan: PlanAnswer;
+  readonly ways: readonly PlanAnswer["transitions"][number][];
+}) {
   const { wayBack } = plan;
   return (
     <div className="end-panel">

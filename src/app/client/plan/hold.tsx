@@ -57,12 +57,27 @@ export function Hold({ person, plan }: { readonly person: KeptPerson; readonly p
         </Button>
       </div>
       <p className="small">The order of the physician and your own protocol decide. Nothing at the mat until then.</p>
-      <CallLeaf open={calling} onClose={() => setCalling(false)} what={title} onRecord={(what, done) => void record(what, done)} />
+      <CallLeaf
+        open={calling}
+        onClose={() => setCalling(false)}
+        what={title}
+        onRecord={(what, done) => void record(what, done)}
+      />
     </div>
   );
 }
 
-function CallLeaf({ open, onClose, what, onRecord }: { readonly open: boolean; readonly onClose: () => void; readonly what: string; readonly onRecord: (what: string, done: string) => void }) {
+function CallLeaf({
+  open,
+  onClose,
+  what,
+  onRecord,
+}: {
+  readonly open: boolean;
+  readonly onClose: () => void;
+  readonly what: string;
+  readonly onRecord: (what: string, done: string) => void;
+}) {
   const [words, setWords] = useState(what);
   const [done, setDone] = useState("");
   return (
@@ -80,7 +95,11 @@ function CallLeaf({ open, onClose, what, onRecord }: { readonly open: boolean; r
         <Button className="press" onPress={onClose}>
           Back
         </Button>
-        <Button className="press filled push-end" isDisabled={words.trim() === ""} onPress={() => onRecord(words.trim(), done.trim())}>
+        <Button
+          className="press filled push-end"
+          isDisabled={words.trim() === ""}
+          onPress={() => onRecord(words.trim(), done.trim())}
+        >
           Record it
         </Button>
       </div>

@@ -25,8 +25,14 @@ export function ItemPanel({
   const { activity, rung } = item;
   const of = { activity, rung };
   const sheet = shown(useAnswer(person.case, "sheet", [person.case, of]));
-  const picture = useAnswer(person.case, "picture", [person.case, { ...of, kind: "item", theme: "screen", width: ITEM_WIDTH }]);
-  const above = useAnswer(person.case, "picture", [person.case, { ...of, kind: "above", theme: "screen", width: ITEM_WIDTH }]);
+  const picture = useAnswer(person.case, "picture", [
+    person.case,
+    { ...of, kind: "item", theme: "screen", width: ITEM_WIDTH },
+  ]);
+  const above = useAnswer(person.case, "picture", [
+    person.case,
+    { ...of, kind: "above", theme: "screen", width: ITEM_WIDTH },
+  ]);
   const [ticks, setTicks] = useTicks(person.id, of);
   const name = sheet !== null && sheet.activity === activity && sheet.rung === rung ? sheet.name : "";
   return (
@@ -49,7 +55,11 @@ export function ItemPanel({
               {sheet.yourKnee === null ? "" : ` ${sheet.yourKnee}`}
             </dd>
             <dt>Your hands</dt>
-            <dd>{sheet.yourHands.length === 0 ? "Ready, not touching." : `${sheet.yourHands.map((hand) => hand.replace(/\.$/, "")).join("; ")}.`}</dd>
+            <dd>
+              {sheet.yourHands.length === 0
+                ? "Ready, not touching."
+                : `${sheet.yourHands.map((hand) => hand.replace(/\.$/, "")).join("; ")}.`}
+            </dd>
             <dt>Say</dt>
             <dd className="say">“{sheet.say}”</dd>
             <dt>Good is</dt>
@@ -78,7 +88,11 @@ export function ItemPanel({
       )}
       {sheet !== null && (
         <p className="stopbox item-stop">
-          <strong>Stop</strong> {sheet.stopSigns.length === 0 ? "at pain or a joint that gives way." : `${sheet.stopSigns.join("; ").replace(/\.$/, "")}.`} <strong>Way out</strong> {(sheet.wayOut.hurry[0] ?? sheet.wayOut.planned[0] ?? "").replace(/\.?$/, ".")}
+          <strong>Stop</strong>{" "}
+          {sheet.stopSigns.length === 0
+            ? "at pain or a joint that gives way."
+            : `${sheet.stopSigns.join("; ").replace(/\.$/, "")}.`}{" "}
+          <strong>Way out</strong> {(sheet.wayOut.hurry[0] ?? sheet.wayOut.planned[0] ?? "").replace(/\.?$/, ".")}
         </p>
       )}
       <div className="item-legend">

@@ -32,7 +32,15 @@ export function PlanView({ person }: { readonly person: KeptPerson }) {
       <p className="least" role="status">
         {computing ? "The last plan. A new one is being worked out." : (trouble ?? "")}
       </p>
-      {kept.plan.hold === null ? kept.plan.items.length === 0 ? <NothingFits person={person} kept={kept} /> : <Today person={person} kept={kept} /> : <Hold person={person} plan={kept.plan} />}
+      {kept.plan.hold === null ? (
+        kept.plan.items.length === 0 ? (
+          <NothingFits person={person} kept={kept} />
+        ) : (
+          <Today person={person} kept={kept} />
+        )
+      ) : (
+        <Hold person={person} plan={kept.plan} />
+      )}
     </>
   );
 }
@@ -47,7 +55,15 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
   const item = stretch?.item === null || stretch === undefined ? null : (plan.items[stretch.item] ?? null);
   const first = plan.items[0];
   const rung = item ?? (at === 0 ? first : plan.items.at(-1));
-  const body = shown(useAnswer(person.case, "picture", rung === undefined || item === null ? null : [person.case, { activity: rung.activity, rung: rung.rung, kind: "line", theme: "screen", width: 300 }]));
+  const body = shown(
+    useAnswer(
+      person.case,
+      "picture",
+      rung === undefined || item === null
+        ? null
+        : [person.case, { activity: rung.activity, rung: rung.rung, kind: "line", theme: "screen", width: 300 }],
+    ),
+  );
   const words = wordsOfStretches(stretches, plan, catalogue);
   const isFirst = (person.case.previous ?? []).length === 0;
   return (
@@ -57,27 +73,33 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
           {isFirst && <p className="label">First day</p>}
           <h1>{sayToday(person, plan)}</h1>
           <div className="row plan-minutes">
-            <p className="small">
-              {minutesOf(plan.workingMinutes)} working minutes of
-            </p>
-            <Stepper label="Whole slot in minutes" hideLabel value={person.minutes} min={15} max={120} step={5} onChange={(minutes) => void changePerson(person.id, { minutes })} />
+            <p className="small">{minutesOf(plan.workingMinutes)} working minutes of</p>
+            <Stepper
+              label="Whole slot in minutes"
+              hideLabel
+              value={person.minutes}
+              min={15}
+              max={120}
+              step={5}
+              onChange={(minutes) => void changePerson(person.id, { minutes })}
+            />
           </div>
         </div>
-        {plan.changesSinceLast.slice(0, 3).map(({ change, because }) => (
+        {plan.changesSinceLast.slice(0, SHOWN_CHANGES).map(({ change, because }) => (
           <section key={change} className="change">
             <p className="change-word">changed</p>
             <p className="said">
-              {change} {because}
+              {change} {firstSentence(because)}
             </p>
           </section>
         ))}
         <SignLeads person={person} />
       </div>
-      {plan.changesSinceLast.length > 3 && (
+      {plan.changesSinceLast.length > SHOWN_CHANGES && (
         <details className="more-changes">
-          <summary>{plan.changesSinceLast.length - 3} more changed</summary>
+          <summary>{plan.changesSinceLast.length - SHOWN_CHANGES} more changed</summary>
           <ul>
-            {plan.changesSinceLast.slice(3).map(({ change, because }) => (
+            {plan.changesSinceLast.slice(SHOWN_CHANGES).map(({ change, because }) => (
               <li key={change}>
                 {change} {because}
               </li>
@@ -96,7 +118,12 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
         floorMat={person.case.place === "floorMat"}
       >
         {item !== null && stretch !== undefined ? (
-          <ItemPanel person={person} item={item} ways={stretch.ways} helperMoves={plan.helperMoves.filter(({ beforeItem }) => beforeItem === stretch.item)} />
+          <ItemPanel
+            person={person}
+            item={item}
+            ways={stretch.ways}
+            helperMoves={plan.helperMoves.filter(({ beforeItem }) => beforeItem === stretch.item)}
+          />
         ) : at === 0 ? (
           <ArrivePanel person={person} plan={plan} />
         ) : (
@@ -120,6 +147,13 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
   );
 }
 
+/** Changes that stand beside the day's sentence; the others unfold. */
+const SHOWN_CHANGES = 2;
+
+function firstSentence(text: string): string {
+  return /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
+}
+
 /** Where a sign decides how one guards, it comes first. */
 function SignLeads({ person }: { readonly person: KeptPerson }) {
   const { signs, person: body, weakSide } = person.case;
@@ -127,8 +161,14 @@ function SignLeads({ person }: { readonly person: KeptPerson }) {
   const her = body.sex === "female" ? "her" : "him";
   const side = weakSide === "left" || weakSide === "right" ? weakSide : null;
   const lines = [
-    ...(signs?.pushing === "mild" || signs?.pushing === "marked" ? [`${she} pushes. Stay at ${side === null ? "the weak side" : `the ${side}`}. Do not push back: show ${her} what is upright.`] : []),
-    ...(signs?.neglect === "mild" || signs?.neglect === "marked" ? [`${she} misses the ${side ?? "weak"} side. Look for the weak arm before every move.`] : []),
+    ...(signs?.pushing === "mild" || signs?.pushing === "marked"
+      ? [
+          `${she} pushes. Stay at ${side === null ? "the weak side" : `the ${side}`}. Do not push back: show ${her} what is upright.`,
+        ]
+      : []),
+    ...(signs?.neglect === "mild" || signs?.neglect === "marked"
+      ? [`${she} misses the ${side ?? "weak"} side. Look for the weak arm before every move.`]
+      : []),
     ...(signs?.impulsive === true ? [`${she} moves before the word. A hand on before you speak.`] : []),
     ...(signs?.faints === true ? [`${she} may faint. Up in stages, and measure.`] : []),
   ];
@@ -146,10 +186,19 @@ function NothingFits({ person, kept }: { readonly person: KeptPerson; readonly k
   return (
     <>
       <h1>Nothing fits today.</h1>
-      <p className="said">No rung passes in {person.minutes} minutes with what is known. Each one says why it is out.</p>
+      <p className="said">
+        No rung passes in {person.minutes} minutes with what is known. Each one says why it is out.
+      </p>
       <Belief person={person} plan={kept.plan} />
       <div className="bar no-print">
-        <Stepper label="Whole slot in minutes" value={person.minutes} min={15} max={120} step={5} onChange={(minutes) => void changePerson(person.id, { minutes })} />
+        <Stepper
+          label="Whole slot in minutes"
+          value={person.minutes}
+          min={15}
+          max={120}
+          step={5}
+          onChange={(minutes) => void changePerson(person.id, { minutes })}
+        />
         <Link className="press filled push" href={pathOf({ view: "why", person: person.id })}>
           Why not…
         </Link>

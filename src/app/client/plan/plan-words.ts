@@ -13,7 +13,9 @@ export function sayToday(person: KeptPerson, plan: PlanAnswer): string {
   if (last === undefined) return "Nothing to repeat, so it starts low.";
   const day = sayLastDay(last.date, person.case.date ?? today());
   const changes = plan.changesSinceLast.length;
-  return changes === 0 ? `Same as ${day}.` : `Same as ${day}, and ${sayNumber(changes)} ${changes === 1 ? "change" : "changes"}.`;
+  return changes === 0
+    ? `Same as ${day}.`
+    : `Same as ${day}, and ${sayNumber(changes)} ${changes === 1 ? "change" : "changes"}.`;
 }
 
 export function nameOfActivity(catalogue: CatalogueAnswer | null, activity: string): string {
@@ -22,11 +24,15 @@ export function nameOfActivity(catalogue: CatalogueAnswer | null, activity: stri
 export function nameOfRung(catalogue: CatalogueAnswer | null, activity: string, rung: string): string {
   const found = catalogue?.activities.find(({ id }) => id === activity);
   const name = found?.rungs.find(({ id }) => id === rung)?.name;
-  return found === undefined || name === undefined ? spell(`${activity}, ${rung}`) : `${found.name}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  return found === undefined || name === undefined
+    ? spell(`${activity}, ${rung}`)
+    : `${found.name}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 /** Where an activity comes twice its rungs tell them apart. */
 function nameOfRungAlone(catalogue: CatalogueAnswer | null, activity: string, rung: string): string {
-  return catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.name ?? spell(rung);
+  return (
+    catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.name ?? spell(rung)
+  );
 }
 export function nameOfPosition(catalogue: CatalogueAnswer | null, position: string): string {
   return catalogue?.positions.find(({ id }) => id === position)?.name ?? spell(position);
@@ -41,17 +47,37 @@ export function isChanged(plan: PlanAnswer, catalogue: CatalogueAnswer | null, {
   return plan.changesSinceLast.some(({ change }) => !/^not today/i.test(change) && change.toLowerCase().includes(name));
 }
 
-export function wordsOfStretches(stretches: readonly Stretch[], plan: PlanAnswer, catalogue: CatalogueAnswer | null): readonly StretchWords[] {
+export function wordsOfStretches(
+  stretches: readonly Stretch[],
+  plan: PlanAnswer,
+  catalogue: CatalogueAnswer | null,
+): readonly StretchWords[] {
   return stretches.map(({ kind, item, fromMinute, toMinute, position }) => {
     const minutes = `minutes ${Math.round(fromMinute)} to ${Math.round(toMinute)}`;
     const planned = item === null ? undefined : plan.items[item];
-    if (kind === "arrive" || (kind === "item" && planned === undefined)) return { name: "Arrive, belt, pressure", heard: `Arrive, belt, pressure, ${minutes}.`, changed: false };
-    if (planned === undefined) return { name: "Way back, rest", heard: `Way back and rest, ${minutes}.`, changed: false };
+    if (kind === "arrive" || (kind === "item" && planned === undefined))
+      return {
+        id: "arrive",
+        name: "Arrive, belt, pressure",
+        heard: `Arrive, belt, pressure, ${minutes}.`,
+        changed: false,
+      };
+    if (planned === undefined)
+      return { id: "back", name: "Way back, rest", heard: `Way back and rest, ${minutes}.`, changed: false };
     const changed = isChanged(plan, catalogue, planned);
     const twice = plan.items.filter(({ activity }) => activity === planned.activity).length > 1;
-    const name = twice ? nameOfRungAlone(catalogue, planned.activity, planned.rung) : nameOfActivity(catalogue, planned.activity);
+    const name = twice
+      ? nameOfRungAlone(catalogue, planned.activity, planned.rung)
+      : nameOfActivity(catalogue, planned.activity);
     const where = nameOfPosition(catalogue, position).toLowerCase();
-    return { name, heard: `${name}, ${minutes}, ${where}, ${sayDose(planned.dose).replace(/\. Rest.*$/, "").toLowerCase()}${changed ? ", changed" : ""}.`, changed };
+    return {
+      id: `${planned.activity}/${planned.rung}`,
+      name,
+      heard: `${name}, ${minutes}, ${where}, ${sayDose(planned.dose)
+        .replace(/\. Rest.*$/, "")
+        .toLowerCase()}${changed ? ", changed" : ""}.`,
+      changed,
+    };
   });
 }
 
@@ -59,7 +85,10 @@ export function wordsOfStretches(stretches: readonly Stretch[], plan: PlanAnswer
 export function sayLine(plan: PlanAnswer, catalogue: CatalogueAnswer | null): string {
   const [first, last] = [plan.timeline[0], plan.timeline.at(-1)];
   if (first === undefined || last === undefined) return "";
-  const highest = plan.timeline.reduce((most, entry) => (entry.centreHeightMetres > most.centreHeightMetres ? entry : most), first);
+  const highest = plan.timeline.reduce(
+    (most, entry) => (entry.centreHeightMetres > most.centreHeightMetres ? entry : most),
+    first,
+  );
   const name = (position: string) => nameOfPosition(catalogue, position).toLowerCase();
   return `Starts in ${name(first.position)}, highest in ${name(highest.position)} at minute ${Math.round(highest.fromMinute)}, ends in ${name(last.position)}.`;
 }

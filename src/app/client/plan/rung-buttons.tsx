@@ -15,8 +15,12 @@ export function RungButtons({ person, item }: { readonly person: KeptPerson; rea
   const take = (to: RungName) => {
     const open = plan?.available.some(({ activity, rung }) => activity === to.activity && rung === to.rung) === true;
     if (!open) return goTo({ view: "argument", person: person.id, activity: to.activity, rung: to.rung });
-    const others = (names: readonly RungName[] | undefined) => (names ?? []).filter(({ activity }) => activity !== to.activity);
-    const wishes = { ...person.wishes, mustHave: [...others(person.wishes.mustHave), { activity: to.activity, rung: to.rung }] };
+    const others = (names: readonly RungName[] | undefined) =>
+      (names ?? []).filter(({ activity }) => activity !== to.activity);
+    const wishes = {
+      ...person.wishes,
+      mustHave: [...others(person.wishes.mustHave), { activity: to.activity, rung: to.rung }],
+    };
     return void changePerson(person.id, { wishes });
   };
   const down = sheet?.rungDown ?? null;

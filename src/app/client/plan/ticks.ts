@@ -10,7 +10,10 @@ function keyOf(person: string, { activity, rung }: RungName): string {
   return `${person} ${activity} ${rung}`;
 }
 
-export function useTicks(person: string, of: RungName): readonly [readonly string[], (ticks: readonly string[]) => void] {
+export function useTicks(
+  person: string,
+  of: RungName,
+): readonly [readonly string[], (ticks: readonly string[]) => void] {
   const key = keyOf(person, of);
   const all = useSyncExternalStore(cell.subscribe, cell.get);
   return [all.get(key) ?? NONE, (ticks) => cell.set(new Map(cell.get()).set(key, ticks))];

@@ -54,7 +54,11 @@ async function sendInOrder(): Promise<void> {
 /** @returns null when taken, "unreached" to try again later, else why it was refused. */
 async function sendOne({ method, path, body }: Waiting): Promise<string | null> {
   try {
-    const response = await fetch(path, { method, headers: { "content-type": "application/json" }, body: JSON.stringify(body) });
+    const response = await fetch(path, {
+      method,
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify(body),
+    });
     if (response.ok) return null;
     if (response.status >= 500) return "unreached";
     const answer: unknown = await response.json().catch(() => null);

@@ -29,7 +29,16 @@ async function write(person: KeptPerson): Promise<void> {
 /** A new person of this device and of the record. */
 export async function addPerson(caseFile: CaseFile): Promise<string> {
   const id = newId();
-  await write({ id, case: caseFile, version: null, minutes: USUAL_MINUTES, wishes: {}, putIn: [], session: null, openedAt: now() });
+  await write({
+    id,
+    case: caseFile,
+    version: null,
+    minutes: USUAL_MINUTES,
+    wishes: {},
+    putIn: [],
+    session: null,
+    openedAt: now(),
+  });
   await writeVersion(id);
   return id;
 }
@@ -45,7 +54,16 @@ export async function openPerson(id: string): Promise<boolean> {
   }
   const answer = await fetchJson(`/api/people/${id}/case`);
   if (!isKeptCase(answer)) return false;
-  await write({ id, case: answer.case, version: answer.id, minutes: USUAL_MINUTES, wishes: {}, putIn: [], session: null, openedAt: now() });
+  await write({
+    id,
+    case: answer.case,
+    version: answer.id,
+    minutes: USUAL_MINUTES,
+    wishes: {},
+    putIn: [],
+    session: null,
+    openedAt: now(),
+  });
   return true;
 }
 
@@ -70,7 +88,11 @@ export async function writeVersion(id: string): Promise<string | null> {
 /** Everybody this device or the record knows, newest first; the record may be out of reach. */
 export async function listPeople(): Promise<readonly PersonLine[]> {
   const db = await database();
-  const here = (await db.getAll("people")).map(({ id, case: file, openedAt }) => ({ id, label: file.label ?? null, at: openedAt }));
+  const here = (await db.getAll("people")).map(({ id, case: file, openedAt }) => ({
+    id,
+    label: file.label ?? null,
+    at: openedAt,
+  }));
   const answer = await fetchJson("/api/people");
   const there = isPeople(answer) ? answer.people.map(({ person, label, at }) => ({ id: person, label, at })) : [];
   const known = new Set(here.map(({ id }) => id));

@@ -33,7 +33,8 @@ const asked = new Map<string, string>();
 export async function refreshPlan(person: KeptPerson): Promise<void> {
   const db = await database();
   const before = plans.get().get(person.id)?.kept ?? (await db.get("plans", person.id)) ?? null;
-  if (before !== null && plans.get().get(person.id)?.kept !== before) show(person.id, { kept: before, computing: true, trouble: null });
+  if (before !== null && plans.get().get(person.id)?.kept !== before)
+    show(person.id, { kept: before, computing: true, trouble: null });
   try {
     const { knowledge } = await ask("version");
     const from = basisOf(person, knowledge);
@@ -57,7 +58,11 @@ export async function refreshPlan(person: KeptPerson): Promise<void> {
 export async function keepSessionPlan(kept: KeptPlan, caseVersion: string): Promise<void> {
   const db = await database();
   await db.put("sessionPlans", kept);
-  await enqueue({ method: "PUT", path: `/api/people/${kept.person}/plans/${kept.id}`, body: { at: kept.at, caseVersion, plan: kept.plan } });
+  await enqueue({
+    method: "PUT",
+    path: `/api/people/${kept.person}/plans/${kept.id}`,
+    body: { at: kept.at, caseVersion, plan: kept.plan },
+  });
 }
 
 /** The plan a session was started with. */

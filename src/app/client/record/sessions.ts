@@ -27,12 +27,19 @@ export async function openSession(session: string): Promise<void> {
 let last: Promise<unknown> = Promise.resolve();
 
 /** Adds events to a session: on this device first, then to the record. Several come in one writing. @returns their identifiers */
-export function addEvents(person: string, session: string, knowledge: string, added: readonly NewEvent[]): Promise<readonly string[]> {
+export function addEvents(
+  person: string,
+  session: string,
+  knowledge: string,
+  added: readonly NewEvent[],
+): Promise<readonly string[]> {
   const written = last.then(async () => {
     const there = sessions.get().get(session) ?? [];
     const first = foldSession(there).nextSequence;
     const at = now();
-    const events = added.map((event, index): SessionEvent => ({ ...event, id: newId(), session, sequence: first + index, at, knowledge }));
+    const events = added.map(
+      (event, index): SessionEvent => ({ ...event, id: newId(), session, sequence: first + index, at, knowledge }),
+    );
     const db = await database();
     const writing = db.transaction("events", "readwrite", { durability: "strict" });
     await Promise.all([...events.map((event) => writing.store.put(event)), writing.done]);

@@ -44,7 +44,10 @@ export function restBefore(stretches: readonly Stretch[], index: number): number
 }
 
 function addPiece(walk: Walk, piece: Piece): void {
-  if (piece.kind === "work") return addWork(walk, piece);
+  if (piece.kind === "work") {
+    addWork(walk, piece);
+    return;
+  }
   const [from, to] = [xAt(piece.fromMinute, walk.scale), xAt(piece.toMinute, walk.scale)];
   const [before, after] = [yAt(walk.height, walk.scale), yAt(piece.height, walk.scale)];
   if (before === after) walk.path += `L${to} ${after}`;
@@ -72,7 +75,8 @@ function addWork(walk: Walk, { fromMinute, toMinute, height, dose }: Piece): voi
     const start = from + each * (set + 0.5 - WORK_SHARE / 2);
     const end = start + each * WORK_SHARE;
     walk.path += `L${round(start)} ${low}`;
-    walk.path += dose?.repetitions === undefined ? flat(start, end, low, high) : bumps(start, end, low, high, dose.repetitions);
+    walk.path +=
+      dose?.repetitions === undefined ? flat(start, end, low, high) : bumps(start, end, low, high, dose.repetitions);
   }
   walk.path += `L${to} ${low}`;
 }

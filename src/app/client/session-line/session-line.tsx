@@ -7,6 +7,8 @@ import { useWidth } from "./use-width.ts";
 import "./session-line.css";
 
 export interface StretchWords {
+  /** Tells the stretches apart. */
+  readonly id: string;
   /** Under the band. */
   readonly name: string;
   /** Heard: "Bridge, minutes 5 to 11, on the back, two sets of eight, changed." */
@@ -44,34 +46,52 @@ export function SessionLine({
   const width = useWidth(frame, LEAST_WIDTH);
   const columns = useMemo(() => {
     const end = stretches.at(-1)?.toMinute ?? 0;
-    return [...stretches.map(({ fromMinute, toMinute }) => `minmax(0, ${Math.max(toMinute - fromMinute, 0.5)}fr)`), ...(minutes - end > 0.25 ? [`minmax(0, ${minutes - end}fr)`] : [])].join(" ");
+    return [
+      ...stretches.map(({ fromMinute, toMinute }) => `minmax(0, ${Math.max(toMinute - fromMinute, 0.5)}fr)`),
+      ...(minutes - end > 0.25 ? [`minmax(0, ${minutes - end}fr)`] : []),
+    ].join(" ");
   }, [stretches, minutes]);
   return (
     <Tabs className="line-tabs" selectedKey={String(touched)} onSelectionChange={(key) => onTouch(Number(key))}>
       <p className="unseen">{summary}</p>
       <div className="line-frame" ref={frame}>
         <div className="line" style={{ minInlineSize: LEAST_WIDTH }}>
-          <LineDrawing stretches={stretches} before={before} changed={words.map(({ changed }) => changed)} minutes={minutes} touched={touched} width={width} body={body} floorMat={floorMat} />
-          <TabList className="line-list" aria-label="The session, stretch by stretch" style={{ gridTemplateColumns: columns }}>
-            {words.map(({ name, heard, changed }, index) => (
-              <Tab key={`${index}-${name}`} id={String(index)} className="line-tab" aria-label={heard}>
+          <LineDrawing
+            stretches={stretches}
+            before={before}
+            changed={words.map(({ changed }) => changed)}
+            minutes={minutes}
+            touched={touched}
+            width={width}
+            body={body}
+            floorMat={floorMat}
+          />
+          <TabList
+            className="line-list"
+            aria-label="The session, stretch by stretch"
+            style={{ gridTemplateColumns: columns }}
+          >
+            {words.map(({ id, name, heard, changed }, index) => (
+              <Tab key={id} id={String(index)} className="line-tab" aria-label={heard}>
                 <span className="line-name">{name}</span>
                 {changed && <span className="line-changed">changed</span>}
               </Tab>
             ))}
           </TabList>
           <div className="line-minutes" aria-hidden="true">
-            {[0, 15, 30, 45, 60, 75, 90].filter((minute) => minute < minutes - 4).map((minute) => (
-              <span key={minute} style={{ insetInlineStart: `${(100 * minute) / minutes}%` }}>
-                {minute === 0 ? "0 minutes" : minute}
-              </span>
-            ))}
+            {[0, 15, 30, 45, 60, 75, 90]
+              .filter((minute) => minute < minutes - 4)
+              .map((minute) => (
+                <span key={minute} style={{ insetInlineStart: `${(100 * minute) / minutes}%` }}>
+                  {minute === 0 ? "0 minutes" : minute}
+                </span>
+              ))}
             <span className="line-end">{minutes}</span>
           </div>
         </div>
       </div>
-      {words.map(({ name }, index) => (
-        <TabPanel key={`${index}-${name}`} id={String(index)} className="line-panel">
+      {words.map(({ id }, index) => (
+        <TabPanel key={id} id={String(index)} className="line-panel">
           {index === touched ? children : null}
         </TabPanel>
       ))}

@@ -30,7 +30,15 @@ export function stretchesOf(plan: PlanAnswer): readonly Stretch[] {
   const [first, ...rest] = plan.timeline;
   if (first === undefined || plan.items.length === 0) return [];
   const stretches: Stretch[] = [
-    { kind: "arrive", fromMinute: first.fromMinute, toMinute: first.toMinute, item: null, position: first.position, pieces: [{ kind: "rest", ...times(first), dose: null }], ways: [] },
+    {
+      kind: "arrive",
+      fromMinute: first.fromMinute,
+      toMinute: first.toMinute,
+      item: null,
+      position: first.position,
+      pieces: [{ kind: "rest", ...times(first), dose: null }],
+      ways: [],
+    },
   ];
   let open: Piece[] = [];
   let ways: PlanAnswer["transitions"][number][] = [];
@@ -53,15 +61,35 @@ export function stretchesOf(plan: PlanAnswer): readonly Stretch[] {
       continue;
     }
     open.push({ kind: "work", ...times(entry), dose: planned.dose });
-    stretches.push({ kind: "item", fromMinute: open[0]?.fromMinute ?? entry.fromMinute, toMinute: entry.toMinute, item, position: entry.position, pieces: open, ways });
+    stretches.push({
+      kind: "item",
+      fromMinute: open[0]?.fromMinute ?? entry.fromMinute,
+      toMinute: entry.toMinute,
+      item,
+      position: entry.position,
+      pieces: open,
+      ways,
+    });
     open = [];
     ways = [];
     item += 1;
   }
   const [start, end] = [open[0], open.at(-1)];
   if (start !== undefined && end !== undefined)
-    stretches.push({ kind: "back", fromMinute: start.fromMinute, toMinute: end.toMinute, item: null, position, pieces: open, ways });
+    stretches.push({
+      kind: "back",
+      fromMinute: start.fromMinute,
+      toMinute: end.toMinute,
+      item: null,
+      position,
+      pieces: open,
+      ways,
+    });
   return stretches;
 }
 
-const times = ({ fromMinute, toMinute, centreHeightMetres }: PlanAnswer["timeline"][number]) => ({ fromMinute, toMinute, height: centreHeightMetres });
+const times = ({ fromMinute, toMinute, centreHeightMetres }: PlanAnswer["timeline"][number]) => ({
+  fromMinute,
+  toMinute,
+  height: centreHeightMetres,
+});

@@ -10,7 +10,10 @@ export type Place =
 const VIEWS = ["look", "measured", "plan", "why", "mat", "note", "papers"] as const;
 
 export function readPlace(path: string): Place {
-  const [first, person, view, activity, rung] = path.split("/").filter((part) => part !== "").map(decodeURIComponent);
+  const [first, person, view, activity, rung] = path
+    .split("/")
+    .filter((part) => part !== "")
+    .map(decodeURIComponent);
   if (first === "new") return { view: "newPerson" };
   if (first !== "person" || person === undefined) return { view: "people" };
   if ((view === "item" || view === "why") && activity !== undefined && rung !== undefined)

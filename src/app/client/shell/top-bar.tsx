@@ -37,7 +37,11 @@ export function TopBar({ place }: { readonly place: Place }) {
         {person !== undefined && (
           <nav aria-label="Day">
             {STATIONS.map(({ view, name, of }) => (
-              <Link key={view} href={pathOf({ view, person: person.id })} {...(of.some((one) => one === place.view) ? { "aria-current": "page" as const } : {})}>
+              <Link
+                key={view}
+                href={pathOf({ view, person: person.id })}
+                {...(of.some((one) => one === place.view) ? { "aria-current": "page" as const } : {})}
+              >
                 {name}
               </Link>
             ))}

@@ -5,7 +5,12 @@ type Dose = PlanItemAnswer["dose"];
 
 /** "Two sets of eight. Rest one minute." */
 export function sayDose({ sets, repetitions, holdSeconds, restSeconds }: Dose): string {
-  const what = repetitions !== undefined ? ` of ${sayNumber(repetitions)}${holdSeconds === undefined || holdSeconds === 0 ? "" : `, held ${holdSeconds} seconds`}` : holdSeconds === undefined ? "" : `, held ${holdSeconds} seconds`;
+  const what =
+    repetitions !== undefined
+      ? ` of ${sayNumber(repetitions)}${holdSeconds === undefined || holdSeconds === 0 ? "" : `, held ${holdSeconds} seconds`}`
+      : holdSeconds === undefined
+        ? ""
+        : `, held ${holdSeconds} seconds`;
   return `${upper(sayNumber(sets))} ${sets === 1 ? "set" : "sets"}${what}. Rest ${sayRest(restSeconds)}.`;
 }
 
@@ -26,7 +31,16 @@ const HELP = {
   dependent: "all of it done for the person",
 } as const;
 export type HelpWord = keyof typeof HELP;
-export const HELP_WORDS: readonly HelpWord[] = ["alone", "setUp", "standBy", "touching", "minimal", "moderate", "maximal", "dependent"];
+export const HELP_WORDS: readonly HelpWord[] = [
+  "alone",
+  "setUp",
+  "standBy",
+  "touching",
+  "minimal",
+  "moderate",
+  "maximal",
+  "dependent",
+];
 export function sayHelp(word: HelpWord): string {
   return HELP[word];
 }

@@ -29,7 +29,21 @@ export function sayLastDay(date: string | undefined, today: string): string {
   return days >= 1 && days <= 7 ? (WEEKDAYS[new Date(then).getUTCDay()] ?? "last time") : "last time";
 }
 
-const NUMBERS = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"] as const;
+const NUMBERS = [
+  "none",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+] as const;
 /** Small numbers as words. */
 export function sayNumber(value: number): string {
   return NUMBERS[value] ?? String(value);
