@@ -68,7 +68,8 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
         freshnessLimit: isHard(today) ? 60 : null,
         freshnessCost: isHard(today) ? FRESH_FIRST : 0,
         prerequisite: prerequisiteOf(findings, today, eligible),
-        substitutes: null,
+        // One rung of a ladder a session: the neighbour waits for another day.
+        substitutes: today.activity.id,
         change: changeOf(today, last?.items ?? null, steps.get(today.activity.id) ?? null),
       });
     });
@@ -99,9 +100,7 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
     kneelDowns: each.kneelDowns,
     sideChange: each.sideChange,
   }));
-  const dropped = (last?.items ?? [])
-    .filter((item) => item.done !== "notDone")
-    .map((item) => ({ rung: `${item.activity}/${item.rung}`, dropCost: dropCost(item.activity, item.rung, eligible, steps) }));
+  const dropped = (last?.items ?? []).filter((item) => item.done !== "notDone").flatMap((item) => repeatedToday(item, eligible, steps));
   const problem: SessionProblem = {
     positions,
     links,
@@ -170,9 +169,10 @@ function changeOf(today: RungToday, last: readonly { readonly activity: string; 
   return { kind: "shifted", cost: step !== null && step.today === today.index ? 0 : SHIFT };
 }
 
-/** Dropping what is barred today, or what the ladder moves on from, is free: it has a reason. */
-function dropCost(activity: string, rung: string, eligible: readonly RungToday[], steps: ReadonlyMap<string, LadderStepToday>): number {
-  const step = steps.get(activity);
-  if (step !== undefined && step.step !== "stay" && step.today !== step.last) return 0;
-  return eligible.some((each) => each.activity.id === activity && each.rung.id === rung) ? CHANGE : 0;
+/** What of last time is expected again: the rung the ladder has come to. What is barred today is dropped for nothing: it has a reason. */
+function repeatedToday(item: { readonly activity: string; readonly rung: string }, eligible: readonly RungToday[], steps: ReadonlyMap<string, LadderStepToday>): SessionProblem["lastTime"] {
+  const own = eligible.filter((each) => each.activity.id === item.activity);
+  const step = steps.get(item.activity);
+  const target = (step === undefined ? undefined : own.find((each) => each.index === step.today)) ?? own.find((each) => each.rung.id === item.rung);
+  return target === undefined ? [] : [{ rung: `${item.activity}/${target.rung.id}`, dropCost: CHANGE }];
 }
