@@ -26,8 +26,8 @@ export interface BuiltProblem {
 /** Everything in one currency: a first unit toward a main goal is worth about 45 to 105 points (judgement, shown in words). */
 const PRICES = { kneelDown: 12, sideChange: 6, helperPlace: 4, movingHalfMinute: 1, itemShort: 40 } as const;
 /** A change against last time has to earn this much, unless there is a reason for it. */
-const CHANGE = 70;
-const SHIFT = 45;
+const CHANGE = 110;
+const SHIFT = 60;
 const FRESH_FIRST = 6;
 const ALL_STRENGTH = 100;
 
