@@ -8,7 +8,7 @@ import { sayOfPerson } from "../words/body-sides.ts";
 /** What is other than in the session before: the plan's own changes, then rung, help and pain of what was done in both. */
 export function writeSinceLast(input: NoteInput, last: string): readonly NoteSentence[] {
   const planned: NoteSentence[] = input.changes.map(({ change, because }, index) => ({
-    text: withStop(`Changed: ${lowerFirst(change)} (${lowerFirst(because).replace(/\.$/, "")})`),
+    text: withStop(`Changed: ${lowerFirst(change).replace(/\.$/, "")} (${lowerFirst(because).replace(/\.$/, "")})`),
     from: [{ kind: "plan", field: `changesSinceLast.${index}` }],
   }));
   return [...planned, ...input.state.items.flatMap((item) => compareItem(input, item, last))];
