@@ -91,11 +91,12 @@ it(`reads ${VALID} valid cases; the mirrored case reads alike`, () => {
   );
 }, 60_000);
 
-/** Most random people would only be held: their vital signs and first days are taken out of two in three. */
+/** Most random people would only be held, or have nobody beside them: neither in two of three whole plans. */
 function settled({ vitals: _vitals, ...file }: CaseFile): CaseFile {
   return {
     ...file,
     daysSinceOnset: Math.max(3, file.daysSinceOnset ?? 3),
+    helpers: { ...file.helpers, count: Math.max(1, file.helpers?.count ?? 1) },
     precautions: (file.precautions ?? []).filter((each) => each !== "dvt_suspected" && each !== "acute_24h"),
   };
 }

@@ -72,7 +72,7 @@ export function keepPoses(facts: BodyFacts): PoseKeeper {
     const share = shareOf(specification);
     const pose = takeSharing(facts.body, closed, share, limits);
     const normal = normalCapacities(facts.body, facts.ageYears, pose.configuration.angles);
-    const statics = prepareStatics(facts.body, pose, share === undefined ? {} : { sharingWeak: share });
+    const statics = prepareStatics(facts.body, pose, { limits, ...(share === undefined ? {} : { sharingWeak: share }) });
     return { possible: true, pose, statics, normal };
   };
   return {
