@@ -32,6 +32,7 @@ interface Work {
   readonly balance: Float64Array;
   /** Unknowns that reach each angle's row. */
   readonly reach: readonly Int32Array[];
+  readonly packed: Float64Array;
 }
 const works = new WeakMap<Statics, Work>();
 
@@ -54,6 +55,7 @@ function workOf(statics: Statics): Work {
       upper: new Float64Array(n),
       target: new Float64Array(angles),
       weights: new Float64Array(angles),
+      packed: new Float64Array(n),
       reach,
     };
     works.set(statics, work);
@@ -161,7 +163,7 @@ function buildMatrix(
   shareWeight: number,
 ): void {
   const { unknowns: n, angles, muscle, columns, stops } = statics;
-  const { matrix, reach } = work;
+  const { matrix, reach, packed } = work;
   matrix.set(work.balance);
   if (share !== null) addOuter(share, 0, n, shareWeight, matrix);
   for (let i = 0; i < angles; i++) {
@@ -169,13 +171,14 @@ function buildMatrix(
     const row = i * n;
     const list = reach[i];
     if (list === undefined) continue;
-    for (let a = 0; a < list.length; a++) {
-      const ja = list[a] ?? 0;
-      const left = w * (muscle[row + ja] ?? 0);
-      const out = ja * n;
+    const count = list.length;
+    for (let a = 0; a < count; a++) packed[a] = muscle[row + (list[a] ?? 0)] ?? 0;
+    for (let a = 0; a < count; a++) {
+      const left = w * (packed[a] ?? 0);
+      const out = (list[a] ?? 0) * n;
       for (let b = 0; b <= a; b++) {
         const k = out + (list[b] ?? 0);
-        matrix[k] = (matrix[k] ?? 0) + left * (muscle[row + (list[b] ?? 0)] ?? 0);
+        matrix[k] = (matrix[k] ?? 0) + left * (packed[b] ?? 0);
       }
     }
   }

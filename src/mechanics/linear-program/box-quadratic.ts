@@ -7,6 +7,9 @@ export interface BoxWork {
   readonly factor: Float64Array;
   readonly free: Int32Array;
   readonly reduced: Float64Array;
+  /** Unknowns that are not zero in the present trial, ascending, and how many. */
+  readonly used: Int32Array;
+  usedCount: number;
 }
 
 export function boxWork(size: number): BoxWork {
@@ -17,6 +20,8 @@ export function boxWork(size: number): BoxWork {
     factor: new Float64Array(size * size),
     free: new Int32Array(size),
     reduced: new Float64Array(size),
+    used: new Int32Array(size),
+    usedCount: 0,
   };
 }
 
@@ -34,7 +39,7 @@ export function solveBox(matrix: Float64Array, h: Float64Array, upper: Float64Ar
     solveFree(matrix, h, upper, work);
     let wrong = 0;
     for (let i = 0; i < n; i++) {
-      const wanted = judge(matrix, h, upper, x, state, i, n);
+      const wanted = judge(matrix, h, upper, work, i);
       next[i] = wanted;
       if (wanted !== state[i]) wrong++;
     }
@@ -54,14 +59,29 @@ export function solveBox(matrix: Float64Array, h: Float64Array, upper: Float64Ar
 
 /** Puts bound unknowns on their bounds and the free ones where they are best. */
 function solveFree(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork): void {
-  const { size: n, x, state, factor, free, reduced } = work;
+  const { size: n, x, state, free, reduced, used } = work;
   let count = 0;
+  let raised = 0;
   for (let i = 0; i < n; i++) {
     const s = state[i] ?? 0;
     if (s === 0) free[count++] = i;
     else x[i] = s === 1 ? (upper[i] ?? 0) : 0;
+    if (s === 1) used[raised++] = i;
   }
-  factorFree(matrix, h, x, state, factor, free, reduced, count, n);
+  for (let r = 0; r < count; r++) {
+    const i = free[r] ?? 0;
+    let side = h[i] ?? 0;
+    for (let u = 0; u < raised; u++) {
+      const k = used[u] ?? 0;
+      side -= (matrix[i * n + k] ?? 0) * (x[k] ?? 0);
+    }
+    reduced[r] = side;
+  }
+  factorFree(matrix, work, count);
+  for (let r = 0; r < count; r++) x[free[r] ?? 0] = reduced[r] ?? 0;
+  let filled = 0;
+  for (let i = 0; i < n; i++) if (x[i] !== 0) used[filled++] = i;
+  work.usedCount = filled;
 }
 
 /** From a point inside the bounds: to the best of the free ones or the first bound on the way, freeing the steepest bound in turn. */
@@ -111,7 +131,7 @@ function steepestBound(matrix: Float64Array, h: Float64Array, upper: Float64Arra
   let most = 0;
   let chosen = -1;
   for (let i = 0; i < n; i++) {
-    if (state[i] === 0 || judge(matrix, h, upper, x, state, i, n) === state[i]) continue;
+    if (state[i] === 0 || judge(matrix, h, upper, work, i) === state[i]) continue;
     let slope = -(h[i] ?? 0);
     for (let k = 0; k < n; k++) slope += (matrix[i * n + k] ?? 0) * (x[k] ?? 0);
     const gain = (slope * slope) / Math.max(matrix[i * n + i] ?? 1, 1e-300);
@@ -124,51 +144,31 @@ function steepestBound(matrix: Float64Array, h: Float64Array, upper: Float64Arra
 }
 
 /** The state an unknown ought to have, given the present trial. */
-function judge(
-  matrix: Float64Array,
-  h: Float64Array,
-  upper: Float64Array,
-  x: Float64Array,
-  state: Int8Array,
-  i: number,
-  n: number,
-): number {
+function judge(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork, i: number): number {
+  const { size: n, x, state, used } = work;
   const s = state[i] ?? 0;
   const at = x[i] ?? 0;
   if (s === 0) return at < -1e-10 ? -1 : at > (upper[i] ?? 0) + 1e-10 ? 1 : 0;
   let slope = -(h[i] ?? 0);
   let size = Math.abs(slope);
   const row = i * n;
-  for (let k = 0; k < n; k++) {
-    const xk = x[k] ?? 0;
-    if (xk !== 0) {
-      const part = (matrix[row + k] ?? 0) * xk;
-      slope += part;
-      size += Math.abs(part);
-    }
+  for (let u = 0; u < work.usedCount; u++) {
+    const k = used[u] ?? 0;
+    const part = (matrix[row + k] ?? 0) * (x[k] ?? 0);
+    slope += part;
+    size += Math.abs(part);
   }
   const tolerance = 1e-12 * size;
   if (s === -1) return slope < -tolerance ? 0 : -1;
   return slope > tolerance ? 0 : 1;
 }
 
-function factorFree(
-  matrix: Float64Array,
-  h: Float64Array,
-  x: Float64Array,
-  state: Int8Array,
-  a: Float64Array,
-  free: Int32Array,
-  b: Float64Array,
-  count: number,
-  n: number,
-): void {
+/** Solves for the free unknowns by Cholesky's method; `reduced` holds the right side and then the answer. */
+function factorFree(matrix: Float64Array, work: BoxWork, count: number): void {
+  const { size: n, factor: a, free, reduced: b } = work;
   for (let r = 0; r < count; r++) {
-    const i = free[r] ?? 0;
-    let side = h[i] ?? 0;
-    for (let k = 0; k < n; k++) if (state[k] === 1) side -= (matrix[i * n + k] ?? 0) * (x[k] ?? 0);
-    b[r] = side;
-    for (let c = 0; c <= r; c++) a[r * n + c] = matrix[i * n + (free[c] ?? 0)] ?? 0;
+    const from = (free[r] ?? 0) * n;
+    for (let c = 0; c <= r; c++) a[r * n + c] = matrix[from + (free[c] ?? 0)] ?? 0;
   }
   for (let j = 0; j < count; j++) {
     const rowJ = j * n;
@@ -177,7 +177,26 @@ function factorFree(
     for (let k = 0; k < j; k++) diagonal -= (a[rowJ + k] ?? 0) * (a[rowJ + k] ?? 0);
     const root = Math.sqrt(Math.max(diagonal, floor));
     a[rowJ + j] = root;
-    for (let i = j + 1; i < count; i++) {
+    // Three rows at a time: their sums do not wait for each other.
+    let i = j + 1;
+    for (; i + 2 < count; i += 3) {
+      const row0 = i * n;
+      const row1 = row0 + n;
+      const row2 = row1 + n;
+      let sum0 = a[row0 + j] ?? 0;
+      let sum1 = a[row1 + j] ?? 0;
+      let sum2 = a[row2 + j] ?? 0;
+      for (let k = 0; k < j; k++) {
+        const by = a[rowJ + k] ?? 0;
+        sum0 -= (a[row0 + k] ?? 0) * by;
+        sum1 -= (a[row1 + k] ?? 0) * by;
+        sum2 -= (a[row2 + k] ?? 0) * by;
+      }
+      a[row0 + j] = sum0 / root;
+      a[row1 + j] = sum1 / root;
+      a[row2 + j] = sum2 / root;
+    }
+    for (; i < count; i++) {
       const rowI = i * n;
       let sum = a[rowI + j] ?? 0;
       for (let k = 0; k < j; k++) sum -= (a[rowI + k] ?? 0) * (a[rowJ + k] ?? 0);
@@ -194,5 +213,4 @@ function factorFree(
     for (let k = i + 1; k < count; k++) sum -= (a[k * n + i] ?? 0) * (b[k] ?? 0);
     b[i] = sum / (a[i * n + i] ?? 1);
   }
-  for (let r = 0; r < count; r++) x[free[r] ?? 0] = b[r] ?? 0;
 }
