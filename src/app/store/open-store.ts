@@ -1,6 +1,6 @@
 import { accessSync, constants, mkdirSync, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
-import Database from "better-sqlite3";
+import type Database from "better-sqlite3";
 import { Kysely, SqliteDialect } from "kysely";
 import { migrate, readFormat, STORE_FORMAT } from "./migrations.ts";
 import { createStore, type Store } from "./store.ts";
@@ -35,7 +35,8 @@ export async function openStore(folder: string, options: StoreOptions): Promise<
   try {
     makeFolder(resolve(folder));
     accessSync(folder, constants.W_OK | constants.X_OK);
-    database = new Database(join(folder, STORE_FILE), { timeout: WAIT });
+    const { default: Sqlite } = await import("better-sqlite3");
+    database = new Sqlite(join(folder, STORE_FILE), { timeout: WAIT });
     const refused = refuseOldSqlite(sqliteVersion(database)) ?? prepare(database, folder, options);
     if (refused !== null) return giveUp(database, refused);
     const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });

@@ -15,7 +15,7 @@ const BOTTOM = (PAGE.height - PAGE.margin) * POINTS;
  * A page shrinks by small steps as far as it allows, and what still does not fit goes on to a further page.
  */
 export async function writePaperPdf(paper: Paper, fonts: PaperFonts): Promise<Uint8Array> {
-  const pen = openPdf({ title: paper.title, language: paper.language, date: paper.date, fonts });
+  const pen = await openPdf({ title: paper.title, language: paper.language, date: paper.date, fonts });
   for (const [index, page] of paper.pages.entries()) {
     if (index > 0) pen.newPage();
     writePage(pen, page);

@@ -1,5 +1,4 @@
-import PDFDocument from "pdfkit";
-import drawSvg from "svg-to-pdfkit";
+import type PDFDocument from "pdfkit";
 import type { FontName } from "./fonts.data.ts";
 
 export type PaperFonts = Readonly<Record<FontName, Uint8Array>>;
@@ -33,9 +32,9 @@ const NO_DATE = "2000-01-01";
 
 /**
  * Opens a tagged PDF of A4 pages: title, language and structure tree are written, fonts are embedded.
- * The same calls give the same bytes.
+ * The same calls give the same bytes. The library is loaded with the first sheet, so that a plan without one need not wait.
  */
-export function openPdf({
+export async function openPdf({
   title,
   language,
   date,
@@ -45,8 +44,9 @@ export function openPdf({
   readonly language: string;
   readonly date: string | null;
   readonly fonts: PaperFonts;
-}): PdfPen {
-  const document = new PDFDocument({
+}): Promise<PdfPen> {
+  const [{ default: Document }, { default: drawSvg }] = await Promise.all([import("pdfkit"), import("svg-to-pdfkit")]);
+  const document = new Document({
     size: "A4",
     margin: 0,
     tagged: true,
