@@ -159,7 +159,7 @@ function Part({
     <Disclosure className="part" defaultExpanded={open}>
       {({ isExpanded }) => (
         <>
-          <Heading>
+          <Heading level={2}>
             <Button slot="trigger" className="part-press">
               {title}
               <span aria-hidden="true">{isExpanded ? "−" : "+"}</span>

@@ -52,7 +52,11 @@ export function SessionLine({
     ].join(" ");
   }, [stretches, minutes]);
   return (
-    <Tabs className="line-tabs" selectedKey={String(touched)} onSelectionChange={(key) => onTouch(Number(key))}>
+    <Tabs
+      className="line-tabs"
+      selectedKey={words[touched]?.id ?? ""}
+      onSelectionChange={(key) => onTouch(words.findIndex(({ id }) => id === key))}
+    >
       <p className="unseen">{summary}</p>
       <div className="line-frame" ref={frame}>
         <div className="line" style={{ minInlineSize: LEAST_WIDTH }}>
@@ -71,8 +75,8 @@ export function SessionLine({
             aria-label="The session, stretch by stretch"
             style={{ gridTemplateColumns: columns }}
           >
-            {words.map(({ id, name, heard, changed }, index) => (
-              <Tab key={id} id={String(index)} className="line-tab" aria-label={heard}>
+            {words.map(({ id, name, heard, changed }) => (
+              <Tab key={id} id={id} className="line-tab" aria-label={heard}>
                 <span className="line-name">{name}</span>
                 {changed && <span className="line-changed">changed</span>}
               </Tab>
@@ -91,7 +95,7 @@ export function SessionLine({
         </div>
       </div>
       {words.map(({ id }, index) => (
-        <TabPanel key={id} id={String(index)} className="line-panel">
+        <TabPanel key={id} id={id} className="line-panel">
           {index === touched ? children : null}
         </TabPanel>
       ))}
