@@ -5,7 +5,7 @@ import { aimCamera, boundsOf, fitCamera, type Frame, type View } from "./picture
 import { extentOf, type PreparedScene } from "./scene.ts";
 
 /** Nothing further than this in front of a hand hides it in its close-up [m]. */
-const CLOSE_UP_DEPTH = 0.26;
+const CLOSE_UP_DEPTH = 0.2;
 
 /** Aims and fits the picture to the scene, or to a small ball of it. */
 export function frameFor(
@@ -43,6 +43,8 @@ const LOOKED_AT_AGAIN = 2;
 export const WANTED_VISIBLE = 0.6;
 /** The rough picture of the search is not exact. */
 const TO_BE_SURE = 0.07;
+/** The most that seeing the person, the head and the weak limbs adds. */
+const MOST_OF_PERSON = 3.4 * 0.92 + 1.3 + 1.1;
 const ROUGH = { width: 110, density: 1 } as const;
 
 /**
@@ -109,11 +111,31 @@ function valueOfView(prepared: PreparedScene, usual: View): (view: View) => numb
   const isHead = kinds.map((kind) => kind !== null && (kind.part === "head" || kind.part === "hair"));
   const isWeak = kinds.map((kind) => kind?.hatched === true);
   const facing = rotate(helper.reach.configuration.rootRotation, [1, 0, 0]);
+  let best = -Number.MAX_VALUE;
   const enough = (share: number): number => Math.min(1, share / (WANTED_VISIBLE + TO_BE_SURE));
   return (view) => {
     const frame = frameFor(prepared, view, { width: ROUGH.width });
     const { camera } = frame;
     const buffer = paint(camera, frame.width, frame.height, ROUGH.density, solids);
+    let first = 1;
+    let others = 1;
+    helper.palms.forEach((palm, k) => {
+      const share = enough(handVisibility(buffer, camera, helperPerson.skin, helperPerson.points, palm.hand));
+      if (k === 0) first = share;
+      else others = palm.ready ? 0.6 + 0.4 * share : share;
+    });
+    const towardEye = -(facing[0] * camera.forward[0] + facing[1] * camera.forward[1]);
+    const turn = turnOf(view, usual);
+    const certain =
+      4.2 * first +
+      (first === 1 ? 0.6 : 0) +
+      2.2 * others +
+      0.5 * Math.min(0.3, towardEye) -
+      0.004 * turn -
+      0.00007 * turn * turn -
+      0.02 * Math.abs(view.elevationDeg - usual.elevationDeg);
+    // Even with all of the person in sight this view would not do: spare the second painting.
+    if (certain + MOST_OF_PERSON < best) return certain;
     const alone = paint(camera, frame.width, frame.height, ROUGH.density, solids.slice(0, 1));
     let all = 0;
     let shown = 0;
@@ -131,27 +153,13 @@ function valueOfView(prepared: PreparedScene, usual: View): (view: View) => numb
       if (isWeak[kind] === true) weak++;
     }
     const seen = all === 0 ? 0 : shown / all;
-    let first = 1;
-    let others = 1;
-    helper.palms.forEach((palm, k) => {
-      const share = enough(handVisibility(buffer, camera, helperPerson.skin, helperPerson.points, palm.hand));
-      if (k === 0) first = share;
-      else others = palm.ready ? 0.6 + 0.4 * share : share;
-    });
-    const towardEye = -(facing[0] * camera.forward[0] + facing[1] * camera.forward[1]);
-    const turn = turnOf(view, usual);
-    return (
-      4.2 * first +
-      (first === 1 ? 0.6 : 0) +
-      2.2 * others +
+    const value =
+      certain +
       3.4 * Math.min(seen, 0.92) -
       3.5 * Math.max(0, 0.74 - seen) +
       1.3 * Math.min(1, headShown / Math.max(1, 0.8 * head)) +
-      1.1 * Math.min(1, weak / Math.max(1, 0.18 * all)) +
-      0.5 * Math.min(0.3, towardEye) -
-      0.004 * turn -
-      0.00007 * turn * turn -
-      0.02 * Math.abs(view.elevationDeg - usual.elevationDeg)
-    );
+      1.1 * Math.min(1, weak / Math.max(1, 0.18 * all));
+    best = Math.max(best, value);
+    return value;
   };
 }

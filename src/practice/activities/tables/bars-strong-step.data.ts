@@ -115,6 +115,7 @@ export const barsStrongStep = {
       workingSide: "weak",
       helper: {
         ...IN_BARS,
+        at: { beside: "front", nearTo: "knee", awayCm: 54 },
         place: "Stool at the weak side of the step, step braced by the helper's foot.",
         hands: [
           { site: "kneeFront.weak", does: "steadies", words: "Light palm at the weak knee." },

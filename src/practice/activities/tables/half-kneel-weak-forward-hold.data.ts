@@ -33,6 +33,7 @@ export const halfKneelWeakForwardHold = {
       workingSide: "both",
       helper: {
         ...BEHIND_WEAK,
+        at: { beside: "weak", nearTo: "hip", awayCm: 48 },
         place: "Half kneeling behind the weak side, own near knee beside the weak thigh.",
         hands: [
           { site: "pelvisSide.weak", does: "steadies", words: "Hand on the outer weak hip." },

@@ -34,7 +34,7 @@ export const handsAndKneesLift = {
       workingSide: "weak",
       helper: {
         ...AT_WEAK_SIDE,
-        at: { beside: "weak", nearTo: "hip", awayCm: 36 },
+        at: { beside: "weak", nearTo: "chest", awayCm: 48 },
         place: "Weak side between elbow and hip, so that both can be reached.",
         hands: [
           { site: "aboveElbowBack.weak", does: "blocks", words: "Far-reaching hand keeps the weak elbow from behind." },

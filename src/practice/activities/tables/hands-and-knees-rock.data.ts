@@ -113,6 +113,7 @@ export const handsAndKneesRock = {
       workingSide: "strong",
       helper: {
         ...AT_WEAK_ARM,
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 24 },
         place: "As before; the near hand changes to the weak side of the pelvis.",
         hands: [
           { site: "shoulderFront.weak", does: "ready", words: "Flat hand at the front of the weak shoulder, ready." },

@@ -114,8 +114,8 @@ export const heelSlideWeak: Activity = {
         at: { beside: "weak", nearTo: "foot", awayCm: 45 },
         place: "Kneeling beside the weak ankle, looking along the shin at the knee.",
         hands: [
-          { site: "underHeel.weak", does: "ready", words: "One hand is ready to make the heel light." },
           { site: "kneeOuter.weak", does: "cues", words: "A fingertip on the outer knee shows the way to the ceiling." },
+          { site: "underHeel.weak", does: "ready", words: "One hand is ready to make the heel light." },
         ],
         knee: null,
         mayHelpAt: ["underHeel.weak", "kneeOuter.weak", "underThigh.weak"],

@@ -32,7 +32,7 @@ export const longSittingBalanceAndReach: Activity = {
       workingSide: "both",
       helper: {
         pose: "halfKneeling",
-        at: BEHIND_WEAK,
+        at: { beside: "weak", nearTo: "chest", awayCm: 15 },
         place: "Half-kneel behind and to the weak side, the raised thigh along the back.",
         hands: [
           { site: "pelvisBack.weak", does: "lifts", words: "One hand behind the weak side of the pelvis presses it up out of its slump." },

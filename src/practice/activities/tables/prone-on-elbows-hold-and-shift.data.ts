@@ -116,7 +116,7 @@ export const proneOnElbowsHoldAndShift: Activity = {
       workingSide: "strong",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "chest", awayCm: 30 },
+        at: { beside: "weak", nearTo: "chest", awayCm: 42 },
         place: "Kneel at the weak side, level with the ribs, so you can follow the trunk.",
         hands: [
           { site: "shoulderBack.weak", does: "steadies", words: "A palm on the weak blade travels along and keeps it from winging." },

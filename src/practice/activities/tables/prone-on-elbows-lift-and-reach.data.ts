@@ -118,7 +118,7 @@ export const proneOnElbowsLiftAndReach: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "shoulder", awayCm: 22 },
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 12 },
         place: "Come in as close as you can at the weak shoulder; your support is there before the strong arm goes.",
         hands: [
           { site: "shoulderFront.weak", does: "blocks", words: "The palm in front bears part of the chest if the shoulder tires." },
@@ -202,7 +202,7 @@ export const proneOnElbowsLiftAndReach: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "shoulder", awayCm: 25 },
+        at: { beside: "weak", nearTo: "chest", awayCm: 15 },
         place: "Kneel a little further toward the feet, so that the reaching hand has room in front of you.",
         hands: [
           { site: "upperChest.weak", does: "blocks", words: "One palm under the weak upper chest stops it at the height it has." },

@@ -70,7 +70,7 @@ export const rollToWeakSide: Activity = {
       workingSide: "strong",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "hip", awayCm: 40 },
+        at: { beside: "weak", nearTo: "chest", awayCm: 52 },
         place: "Kneeling on the weak side below the arm, one hand held out as the target.",
         hands: [
           { site: "shoulderBack.weak", does: "steadies", words: "One hand keeps the blade of the weak shoulder forward." },

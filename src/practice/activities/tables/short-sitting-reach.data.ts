@@ -197,7 +197,7 @@ export const shortSittingReach: Activity = {
       workingSide: "both",
       helper: {
         pose: "halfKneeling",
-        at: { beside: "weak", nearTo: "knee", awayCm: 42 },
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 32 },
         place: "Half-kneel in front and to the weak side, so that the head passes beside your shoulder.",
         hands: [
           { site: "shoulderFront.weak", does: "ready", words: "One palm waits in front of the weak shoulder." },
