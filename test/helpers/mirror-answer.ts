@@ -4,15 +4,18 @@ const SWAPPED: Readonly<Record<string, string>> = { left: "right", right: "left"
 export const mirrorWords = (text: string): string =>
   text.replace(/\b(?:[Ll]eft|[Rr]ight)\b|(?<=[a-z])(?:Left|Right)(?![a-z])/g, (word) => SWAPPED[word] ?? word);
 
-/** The same answer about the mirrored person: every side word exchanged, and y, which grows to the left, negated. */
-export function mirrorAnswer(value: unknown): unknown {
+/**
+ * The same answer about the mirrored person: every side word exchanged, and y, which grows to the left, negated. Of someone
+ * with no weaker side y follows the rung, not the body: it stays.
+ */
+export function mirrorAnswer(value: unknown, hasWeakSide = true): unknown {
   if (typeof value === "string") return mirrorWords(value);
-  if (Array.isArray(value)) return value.map(mirrorAnswer);
+  if (Array.isArray(value)) return value.map((entry) => mirrorAnswer(entry, hasWeakSide));
   if (typeof value !== "object" || value === null) return value;
   return Object.fromEntries(
     Object.entries(value).map(([key, entry]) => [
       mirrorWords(key),
-      key === "y" && typeof entry === "number" ? 0 - entry : mirrorAnswer(entry),
+      key === "y" && typeof entry === "number" && hasWeakSide ? 0 - entry : mirrorAnswer(entry, hasWeakSide),
     ]),
   );
 }
