@@ -88,6 +88,8 @@ export interface Picture {
   readonly text: string;
   /** Where the seven joints are, in the drawing's own units; for the look. */
   readonly joints?: readonly { readonly joint: string; readonly x: number; readonly y: number }[];
+  /** Where the helper's marks are on the mat from above, in the drawing's own units, to be pressed. */
+  readonly marks?: readonly { readonly id: string; readonly x: number; readonly y: number }[];
   /** Scale and centre of mass of the body alone, in the drawing's own units, so that its centre can ride on the session line. */
   readonly scale?: { readonly perMetre: number; readonly centreX: number; readonly centreY: number; readonly groundY: number };
 }

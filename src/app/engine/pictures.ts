@@ -21,7 +21,7 @@ export function drawRung(person: PersonToday, today: RungToday, request: Picture
   if (figure === null) return { svg: "", text: `No picture: ${today.out[0]?.detail ?? "this body cannot take the position."}` };
   if (request.kind === "above") {
     const above = drawFromAbove({ ...figure, words: { hands: "your hands", knees: HALF_KNEE.test(today.rung.helper.pose) ? "your knees" : "your feet", feet: "your feet", wayOut: "way out" } });
-    return { svg: above.svg, text: aboveText(person, today) };
+    return { svg: above.svg, text: aboveText(person, today), marks: above.marks.map(({ id, x, y }) => ({ id, x: Math.round(x), y: Math.round(y) })) };
   }
   const drawn = drawFigure(request.kind === "hands" ? { ...figure, closeUp: 0 } : request.kind === "line" ? { ...figure, view: LEVEL_VIEW } : figure);
   const text = figureText(today, drawn);

@@ -1,3 +1,4 @@
+import { useState } from "react";
 import { Checkbox, CheckboxGroup, Label, Link } from "react-aria-components";
 import type { PlanAnswer, PlanItemAnswer } from "../../contract/plan-answer.ts";
 import { shown, useAnswer } from "../computing/use-answer.ts";
@@ -6,6 +7,7 @@ import { Legend } from "../parts/legend.tsx";
 import type { KeptPerson } from "../record/database.ts";
 import { pathOf } from "../shell/route.ts";
 import { sayDose } from "../words/dose-words.ts";
+import { AboveFigure, type MarkedLine } from "./above-figure.tsx";
 import { useTicks } from "./ticks.ts";
 
 const ITEM_WIDTH = 420;
@@ -34,11 +36,13 @@ export function ItemPanel({
     { ...of, kind: "above", theme: "screen", width: ITEM_WIDTH },
   ]);
   const [ticks, setTicks] = useTicks(person.id, of);
+  const [marked, setMarked] = useState<MarkedLine | null>(null);
+  const underlined = (line: MarkedLine) => (marked === line ? "marked" : "");
   const name = sheet !== null && sheet.activity === activity && sheet.rung === rung ? sheet.name : "";
   return (
     <div className="item">
       <Figure answer={picture} wait="The picture is being drawn" className="item-picture" />
-      <Figure answer={above} wait="The mat from above is being drawn" className="item-above" />
+      <AboveFigure answer={above} marked={marked} onMark={setMarked} />
       <div className="item-words">
         <div className="item-title">
           <h2>{name}</h2>
@@ -50,12 +54,12 @@ export function ItemPanel({
         {sheet !== null && (
           <dl className="pairs">
             <dt>Your place</dt>
-            <dd>
+            <dd className={underlined("place")}>
               {sheet.yourPlace}
               {sheet.yourKnee === null ? "" : ` ${sheet.yourKnee}`}
             </dd>
             <dt>Your hands</dt>
-            <dd>
+            <dd className={underlined("hands")}>
               {sheet.yourHands.length === 0
                 ? "Ready, not touching."
                 : `${sheet.yourHands.map((hand) => hand.replace(/\.$/, "")).join("; ")}.`}
