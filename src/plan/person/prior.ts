@@ -21,8 +21,8 @@ export interface Belief {
 export type Pattern = "oneSide" | "both" | "neither";
 
 /**
- * Median strength as a share of normal, and spread of z. Medians near published weakness after stroke ("dorsch2012"
- * from memory, "quintino2018", "watanabe1984"); spreads are judgement, kept wide on purpose.
+ * Median strength as a share of normal, and spread of z. Medians near published weakness after stroke ("dorsch2016"
+ * from memory, "watanabe2015", "quintino2018"); spreads are judgement, kept wide on purpose.
  */
 const GUESS: Readonly<Record<LimbGroup, { readonly median: number; readonly spread: number }>> = {
   weakArm: { median: 0.42, spread: 1.2 },
@@ -32,7 +32,7 @@ const GUESS: Readonly<Record<LimbGroup, { readonly median: number; readonly spre
   trunk: { median: 0.6, spread: 0.55 },
 };
 
-/** Shares of variance held in common: by everyone, by a side, by a limb, by a joint; the rest is a slot's own. Judgement; within a limb 0.8 after "aguiar2018". */
+/** Shares of variance held in common: by everyone, by a side, by a limb, by a joint; the rest is a slot's own. Judgement; within a limb 0.8 after "aguiar2019". */
 const COMMON = { all: 0.3, side: 0.25, limb: 0.25, joint: 0.1 } as const;
 
 /** What is believed of the strengths before any finding: weak, scattered, and correlated within a limb. */

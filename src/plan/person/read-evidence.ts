@@ -22,7 +22,7 @@ import { priorBelief, strengthOf } from "./prior.ts";
 import { SLOT_COUNT, slotIndex } from "./slots.ts";
 import { keepTaskEfforts } from "./task-efforts.ts";
 
-/** Spread of ln strength of a dynamometer reading: typical error 8 to 28 % ("baschung2018" in the bibliography of grades). */
+/** Spread of ln strength of a dynamometer reading: typical error 8 to 28 % ("baschung2018"). */
 const DYNAMOMETER_SPREAD = 0.15;
 /** Solutions kept for each task besides the healthy one. */
 const ANCHORS = 8;
