@@ -8,8 +8,11 @@ import * as kneeling from "../practice/activities/poses/kneeling.data.ts";
 import * as bases from "../practice/positions/kneeling-poses.data.ts";
 import * as standing from "../practice/positions/standing-poses.data.ts";
 
-const isPose = (value: unknown): value is PoseSpecification => typeof value === "object" && value !== null && "pelvis" in value;
-const POSES = [bars, fours, kneeling, bases, standing].flatMap((file) => Object.entries(file)).filter((entry): entry is [string, PoseSpecification] => isPose(entry[1]));
+const isPose = (value: unknown): value is PoseSpecification =>
+  typeof value === "object" && value !== null && "pelvis" in value;
+const POSES = [bars, fours, kneeling, bases, standing]
+  .flatMap((file) => Object.entries(file))
+  .filter((entry): entry is [string, PoseSpecification] => isPose(entry[1]));
 const SIZES = [
   { sex: "female", height: 1.63, mass: 68 },
   { sex: "male", height: 1.77, mass: 84 },

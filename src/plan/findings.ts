@@ -24,7 +24,16 @@ export const LOOK_TASKS = [
   "step",
 ] as const;
 export type LookTask = (typeof LOOK_TASKS)[number];
-export type StoppedBy = "pain" | "dizziness" | "breath" | "fear" | "understanding" | "attention" | "tone" | "equipment" | "other";
+export type StoppedBy =
+  | "pain"
+  | "dizziness"
+  | "breath"
+  | "fear"
+  | "understanding"
+  | "attention"
+  | "tone"
+  | "equipment"
+  | "other";
 export type GaveWayJoint = "shoulder" | "elbow" | "wrist" | "trunk" | "hip" | "knee" | "ankle";
 
 export interface GaveWay {
@@ -86,7 +95,11 @@ export interface Findings {
   readonly rangeDeg: Readonly<Record<Side, Readonly<Record<string, number>>>>;
   readonly tone: Readonly<Record<Side, Readonly<Record<string, string>>>>;
   readonly sensation: Readonly<Record<Side, Readonly<Record<string, "intact" | "reduced" | "absent">>>>;
-  readonly shoulder: { readonly painAtRest: number | null; readonly painOnMovement: number | null; readonly gapFingers: number | null };
+  readonly shoulder: {
+    readonly painAtRest: number | null;
+    readonly painOnMovement: number | null;
+    readonly gapFingers: number | null;
+  };
   readonly balance: { readonly sitting: BalanceGrade | null; readonly standing: BalanceGrade | null };
   readonly signs: {
     readonly pushing: Severity | null;
@@ -95,7 +108,10 @@ export interface Findings {
     readonly faints: boolean | null;
     readonly fallSeen: FallSeen | null;
   };
-  readonly communication: { readonly aphasia: "none" | "expressive" | "receptive" | "global" | null; readonly follows: "words" | "oneStep" | "gesture" | "no" | null };
+  readonly communication: {
+    readonly aphasia: "none" | "expressive" | "receptive" | "global" | null;
+    readonly follows: "words" | "oneStep" | "gesture" | "no" | null;
+  };
   readonly precautions: readonly PrecautionFinding[];
   readonly medicines: readonly MedicineId[];
   readonly vitals: VitalSigns;

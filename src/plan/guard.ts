@@ -5,7 +5,16 @@ import type { Side } from "../quantity/sides.ts";
 import type { Findings } from "./findings.ts";
 
 /** Directions seen from the person, in weak and strong words. */
-export const QUADRANTS = ["forward", "forwardWeak", "weak", "backWeak", "back", "backStrong", "strong", "forwardStrong"] as const;
+export const QUADRANTS = [
+  "forward",
+  "forwardWeak",
+  "weak",
+  "backWeak",
+  "back",
+  "backStrong",
+  "strong",
+  "forwardStrong",
+] as const;
 export type Quadrant = (typeof QUADRANTS)[number];
 
 /** Which fall is guarded, by whom it was decided, and what the outline says besides. */
@@ -18,7 +27,13 @@ export interface Guard {
 }
 
 /** Lying flat nobody can fall; near the edge of a raised mat is another matter and stands in the texts. */
-const CANNOT_FALL: readonly PositionId[] = ["supine", "hook-lying", "side-lying-on-weak-side", "side-lying-on-strong-side", "prone"];
+const CANNOT_FALL: readonly PositionId[] = [
+  "supine",
+  "hook-lying",
+  "side-lying-on-weak-side",
+  "side-lying-on-strong-side",
+  "prone",
+];
 
 const SEEN: Readonly<Record<NonNullable<Findings["signs"]["fallSeen"]>, Quadrant>> = {
   weak: "weak",
@@ -53,19 +68,50 @@ const TAUGHT: Readonly<Partial<Record<PositionId, Quadrant>>> = {
  * @param outline direction in which the weight has least to go, or null where it was not computed
  * @source common practice
  */
-export function chooseGuard(findings: Findings, position: PositionId, helperPose: HelperPose, outline: Quadrant | null): Guard | null {
+export function chooseGuard(
+  findings: Findings,
+  position: PositionId,
+  helperPose: HelperPose,
+  outline: Quadrant | null,
+): Guard | null {
   if (CANNOT_FALL.includes(position)) return null;
   const sign = signOf(findings);
   const taught = TAUGHT[position] ?? "weak";
-  if (sign !== null) return { side: sign.side === "all" ? "both" : "weak", quadrant: sign.side === "all" ? taught : quadrantOfSign(taught), helperPose, decidedBy: "sign", because: sign.because };
+  if (sign !== null)
+    return {
+      side: sign.side === "all" ? "both" : "weak",
+      quadrant: sign.side === "all" ? taught : quadrantOfSign(taught),
+      helperPose,
+      decidedBy: "sign",
+      because: sign.because,
+    };
   const seen = findings.signs.fallSeen;
   if (seen !== null) {
     const quadrant = SEEN[seen];
-    return { side: sideOfQuadrant(quadrant) ?? "weak", quadrant, helperPose, decidedBy: "seen", because: `A fall was seen going ${wordsOf(quadrant)}.` };
+    return {
+      side: sideOfQuadrant(quadrant) ?? "weak",
+      quadrant,
+      helperPose,
+      decidedBy: "seen",
+      because: `A fall was seen going ${wordsOf(quadrant)}.`,
+    };
   }
   if (findings.pattern !== "oneSide") {
-    if (outline === null) return { side: "both", quadrant: "back", helperPose, decidedBy: "rule", because: "Neither side is known to be the weaker one." };
-    return { side: sideOfQuadrant(outline) ?? "both", quadrant: outline, helperPose, decidedBy: "outline", because: `The weight has least to go ${wordsOf(outline)}.` };
+    if (outline === null)
+      return {
+        side: "both",
+        quadrant: "back",
+        helperPose,
+        decidedBy: "rule",
+        because: "Neither side is known to be the weaker one.",
+      };
+    return {
+      side: sideOfQuadrant(outline) ?? "both",
+      quadrant: outline,
+      helperPose,
+      decidedBy: "outline",
+      because: `The weight has least to go ${wordsOf(outline)}.`,
+    };
   }
   const agrees = outline === null || sideOfQuadrant(outline) !== "strong";
   return {
@@ -86,7 +132,8 @@ function signOf(findings: Findings): { readonly side: "weak" | "all"; readonly b
     if (own !== undefined) return own;
   }
   if (coded !== undefined) return coded;
-  if (findings.signs.neglect === "marked" || findings.signs.neglect === "mild") return guardSignsOf([{ code: "neglect" }])[0] ?? null;
+  if (findings.signs.neglect === "marked" || findings.signs.neglect === "mild")
+    return guardSignsOf([{ code: "neglect" }])[0] ?? null;
   if (findings.signs.faints === true) return { side: "all", because: "Faints: be ready to lower from any side." };
   if (findings.signs.impulsive === true) return guardSignsOf([{ code: "impulsivity" }])[0] ?? null;
   return null;

@@ -66,7 +66,26 @@ export const PURPOSE_IDS = [
 ] as const;
 export type PurposeId = (typeof PURPOSE_IDS)[number];
 
-export const EQUIPMENT_IDS = ["bolster", "wedge", "pillow", "stool", "bench", "table", "wall", "belt", "bars", "cane", "quadCane", "walker", "footBlock", "nonSlip", "band", "cuff", "ball", "mirror"] as const;
+export const EQUIPMENT_IDS = [
+  "bolster",
+  "wedge",
+  "pillow",
+  "stool",
+  "bench",
+  "table",
+  "wall",
+  "belt",
+  "bars",
+  "cane",
+  "quadCane",
+  "walker",
+  "footBlock",
+  "nonSlip",
+  "band",
+  "cuff",
+  "ball",
+  "mirror",
+] as const;
 export type EquipmentId = (typeof EQUIPMENT_IDS)[number];
 export const PLACE_IDS = ["bed", "plinth", "raisedMat", "floorMat", "bars"] as const;
 export type PlaceId = (typeof PLACE_IDS)[number];

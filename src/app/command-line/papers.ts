@@ -21,10 +21,16 @@ function fonts(): PaperFonts {
   return loaded;
 }
 
-const write = async (paper: Paper, form: "html" | "pdf"): Promise<string | Uint8Array> => (form === "pdf" ? writePaperPdf(paper, fonts()) : writePaperHtml(paper));
+const write = async (paper: Paper, form: "html" | "pdf"): Promise<string | Uint8Array> =>
+  form === "pdf" ? writePaperPdf(paper, fonts()) : writePaperHtml(paper);
 
 /** The therapist's sheet of a plan. */
-export async function planSheet(engine: Engine, file: CaseFile, plan: PlanAnswer, form: "html" | "pdf"): Promise<string | Uint8Array> {
+export async function planSheet(
+  engine: Engine,
+  file: CaseFile,
+  plan: PlanAnswer,
+  form: "html" | "pdf",
+): Promise<string | Uint8Array> {
   return write(therapistPaperOf(engine, file, plan), form);
 }
 
@@ -36,13 +42,17 @@ export async function makeSheet(engine: Engine, request: SheetRequest): Promise<
   const plan = request.plan ?? engine.plan(request.case, 45);
   if (sheet === "therapist") return asSheet(await planSheet(engine, request.case, plan, form), form);
   if (sheet !== "home") return null;
-  const made = homePaperOf(engine, request.case, plan, { form: request.wishes["picture"] === "aphasia" ? "aphasia" : "plain", shown: shownOf(request.wishes["shown"]) });
+  const made = homePaperOf(engine, request.case, plan, {
+    form: request.wishes.picture === "aphasia" ? "aphasia" : "plain",
+    shown: shownOf(request.wishes.shown),
+  });
   if ("because" in made) return { type: "text/plain; charset=utf-8", body: `No sheet for home today. ${made.because}` };
   return asSheet(await write(made.paper, form), form);
 }
 
 /** "activity/rung" after "activity/rung", or null where nothing was said of show-backs. */
-const shownOf = (text: string | undefined): readonly string[] | null => (text === undefined ? null : text.split(",").filter((name) => name !== ""));
+const shownOf = (text: string | undefined): readonly string[] | null =>
+  text === undefined ? null : text.split(",").filter((name) => name !== "");
 
 function noteSheet(request: SheetRequest): Sheet | null {
   const note = noteOf(request.case, request.plan, request.events);

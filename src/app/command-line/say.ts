@@ -7,21 +7,31 @@ import type { PlanAnswer, PlanItemAnswer } from "../contract/plan-answer.ts";
 export function sayPlan(file: CaseFile, plan: PlanAnswer): string {
   const lines: string[] = [file.label ?? "This person"];
   if (plan.hold !== null) {
-    lines.push(`Not today: ${plan.hold.because.map((each) => `${each.rule} (${each.measured}; limit ${each.limit})`).join("; ")}.`, plan.hold.whatToDo);
+    lines.push(
+      `Not today: ${plan.hold.because.map((each) => `${each.rule} (${each.measured}; limit ${each.limit})`).join("; ")}.`,
+      plan.hold.whatToDo,
+    );
     return lines.join("\n");
   }
-  if (plan.items.length === 0) return [...lines, "Nothing fits into these minutes. Give the session more time, or see what is available."].join("\n");
+  if (plan.items.length === 0)
+    return [...lines, "Nothing fits into these minutes. Give the session more time, or see what is available."].join(
+      "\n",
+    );
   lines.push(`${plan.items.length} items, ${plan.workingMinutes} working minutes, ${plan.minutes} minutes in all.`);
   for (const { change, because } of plan.changesSinceLast) lines.push(`Changed: ${change} ${because}`);
   plan.items.forEach((item, k) => {
     for (const move of plan.helperMoves) if (move.beforeItem === k) lines.push(`   You: ${move.words}`);
-    lines.push(`${k + 1}. ${nameOf(item)} (${positionWords(item.position)}), ${doseWords(item)}, ${item.minutes} minutes`);
+    lines.push(
+      `${k + 1}. ${nameOf(item)} (${positionWords(item.position)}), ${doseWords(item)}, ${item.minutes} minutes`,
+    );
     for (const reason of item.because) lines.push(`   ${reason}`);
     if (item.guard !== null) lines.push(`   Guard: ${item.guard.side} side. ${item.guard.because}`);
-    if (item.help !== null && item.help.newtons > 0) lines.push(`   Help: ${item.help.words}, ${item.help.site ?? ""} (${item.help.newtons} N).`);
+    if (item.help !== null && item.help.newtons > 0)
+      lines.push(`   Help: ${item.help.words}, ${item.help.site ?? ""} (${item.help.newtons} N).`);
   });
   if (plan.wayBack !== null) lines.push(`Way back, ${plan.wayBack.minutes} minutes: ${plan.wayBack.planned.join(" ")}`);
-  for (const { finding, wouldChange } of plan.takeNext.slice(0, 1)) lines.push(`Worth taking next: ${finding} ${wouldChange}`);
+  for (const { finding, wouldChange } of plan.takeNext.slice(0, 1))
+    lines.push(`Worth taking next: ${finding} ${wouldChange}`);
   for (const { text } of plan.cautions) lines.push(`Caution: ${text}`);
   return lines.join("\n");
 }
@@ -37,10 +47,21 @@ function effortLines(rung: RungEffort): string[] {
   const lines = [nameOf(rung)];
   if (pose === undefined) return [...lines, "   This body cannot take or hold the position."];
   const hardest = [...pose.joints].sort((a, b) => b.effort.middle - a.effort.middle).slice(0, 3);
-  for (const joint of hardest) lines.push(`   ${joint.side ?? ""} ${joint.joint} ${joint.direction}: ${joint.effort.low} to ${joint.effort.high} of what it has, about ${joint.effort.middle}`.replace("   null ", "   "));
+  for (const joint of hardest)
+    lines.push(
+      `   ${joint.side ?? ""} ${joint.joint} ${joint.direction}: ${joint.effort.low} to ${joint.effort.high} of what it has, about ${joint.effort.middle}`.replace(
+        "   null ",
+        "   ",
+      ),
+    );
   if (typeof pose.carries === "string") lines.push(`   ${pose.carries}`);
-  lines.push(`   Tips first ${words(pose.margin.least.towards)}: ${Math.round(pose.margin.least.metres * 100)} cm, held still.`);
-  if (rung.help !== null) lines.push(`   Help: ${rung.help.words}${rung.help.newtons > 0 ? `, ${rung.help.newtons} N ${rung.help.site ?? ""}` : ""}.`);
+  lines.push(
+    `   Tips first ${words(pose.margin.least.towards)}: ${Math.round(pose.margin.least.metres * 100)} cm, held still.`,
+  );
+  if (rung.help !== null)
+    lines.push(
+      `   Help: ${rung.help.words}${rung.help.newtons > 0 ? `, ${rung.help.newtons} N ${rung.help.site ?? ""}` : ""}.`,
+    );
   return lines;
 }
 

@@ -26,7 +26,10 @@ function placeInDrawing(figure: Figure, at: Vector, mirrored: boolean): { readon
 /** The seven joints of the weak side in the drawing. */
 export function jointsOf(figure: Figure, mirrored: boolean): NonNullable<Picture["joints"]> {
   const { body, frames } = figure.prepared;
-  return JOINT_SEGMENTS.map(([joint, segment]) => ({ joint, ...placeInDrawing(figure, pointInRoom(body, frames, segment, [0, 0, 0]), mirrored) }));
+  return JOINT_SEGMENTS.map(([joint, segment]) => ({
+    joint,
+    ...placeInDrawing(figure, pointInRoom(body, frames, segment, [0, 0, 0]), mirrored),
+  }));
 }
 
 /** Scale and centre of the body in the drawing, so that it can ride on the session line. */

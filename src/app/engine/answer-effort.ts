@@ -35,19 +35,41 @@ export function answerEffort(person: PersonToday, today: RungToday, solver: Line
                 joint: effort.joint,
                 direction: effort.direction,
                 side: jointSide(effort.side, laterality),
-                capacity: { low: round2(effort.capacity.low), middle: round2(effort.capacity.middle), high: round2(effort.capacity.high) },
-                effort: { low: round2(effort.effort.low), middle: round2(effort.effort.middle), high: round2(effort.effort.high) },
+                capacity: {
+                  low: round2(effort.capacity.low),
+                  middle: round2(effort.capacity.middle),
+                  high: round2(effort.capacity.high),
+                },
+                effort: {
+                  low: round2(effort.effort.low),
+                  middle: round2(effort.effort.middle),
+                  high: round2(effort.effort.high),
+                },
                 limitedBy: effort.limitedBy,
               })),
             contacts: asks.loads
               .filter((load) => Math.abs(load.share) > SMALL_LOAD)
-              .map((load) => ({ segment: load.patch.split(".")[0] ?? load.patch, side: jointSide(load.side, laterality), share: round3(load.share), newtons: Math.round(load.newtons) })),
-            outline: outline === null ? [] : outline.directions.map((way) => ({ x: round3(way.direction[0] * way.metres), y: round3(way.direction[1] * way.metres * flip) })),
+              .map((load) => ({
+                segment: load.patch.split(".")[0] ?? load.patch,
+                side: jointSide(load.side, laterality),
+                share: round3(load.share),
+                newtons: Math.round(load.newtons),
+              })),
+            outline:
+              outline === null
+                ? []
+                : outline.directions.map((way) => ({
+                    x: round3(way.direction[0] * way.metres),
+                    y: round3(way.direction[1] * way.metres * flip),
+                  })),
             margin: {
               least:
                 outline === null
                   ? { metres: 0, towards: answerDirection("weak", laterality) }
-                  : { metres: round3(outline.least.metres), towards: answerDirection(outline.least.towards, laterality) },
+                  : {
+                      metres: round3(outline.least.metres),
+                      towards: answerDirection(outline.least.towards, laterality),
+                    },
             },
             carries: loadSentence(asks).sentence,
             bestPossible: best(person, today, solver),
@@ -60,13 +82,24 @@ export function answerEffort(person: PersonToday, today: RungToday, solver: Line
     keyPoses,
     help: answerHelp(person, today),
     guard: answerGuard(person, guardOf(person.findings, today, outline)),
-    evidence: person.model.trail.map((entry) => ({ id: entry.id, words: entry.words, believed: entry.believed, narrowed: round2(entry.narrowed) })),
-    basis: [...effortBasis(person, today), ...outlineBasis(outline), ...helpBasis(today)].map(({ formula, inputs, source }) => ({ formula, inputs, source })),
+    evidence: person.model.trail.map((entry) => ({
+      id: entry.id,
+      words: entry.words,
+      believed: entry.believed,
+      narrowed: round2(entry.narrowed),
+    })),
+    basis: [...effortBasis(person, today), ...outlineBasis(outline), ...helpBasis(today)].map(
+      ({ formula, inputs, source }) => ({ formula, inputs, source }),
+    ),
   };
 }
 
 /** What perfect use of everything would allow, at the strengths help is worked out for. */
-function best(person: PersonToday, today: RungToday, solver: LinearSolver): RungEffort["keyPoses"][number]["bestPossible"] {
+function best(
+  person: PersonToday,
+  today: RungToday,
+  solver: LinearSolver,
+): RungEffort["keyPoses"][number]["bestPossible"] {
   const { asks } = today;
   const prepared = person.keeper.prepare(poseOf(today.rung));
   if (asks === null || !prepared.possible) return null;
@@ -75,6 +108,9 @@ function best(person: PersonToday, today: RungToday, solver: LinearSolver): Rung
   const first = answer.limiting[0];
   return {
     effort: round2(answer.effort),
-    limiting: first === undefined ? { joint: "none", direction: "none", side: null } : { joint: first.joint, direction: "any", side: jointSide(first.side, person.laterality) },
+    limiting:
+      first === undefined
+        ? { joint: "none", direction: "none", side: null }
+        : { joint: first.joint, direction: "any", side: jointSide(first.side, person.laterality) },
   };
 }

@@ -31,7 +31,14 @@ export async function createEngine(): Promise<Engine> {
     check(file) {
       const person = people.today(file);
       const answer = answerPlan(person, null, { status: "not asked", gap: 0 });
-      return { version: VERSION, ok: true, faults: [], warnings: [], contradictions: answer.contradictions, assumed: answer.assumed };
+      return {
+        version: VERSION,
+        ok: true,
+        faults: [],
+        warnings: [],
+        contradictions: answer.contradictions,
+        assumed: answer.assumed,
+      };
     },
     plan(file, minutes, wishes: Wishes = {}) {
       const person = people.today(file);
@@ -40,7 +47,9 @@ export async function createEngine(): Promise<Engine> {
     },
     effort(file, activity, rung) {
       const person = people.today(file);
-      return person.rungs.filter((each) => each.activity.id === activity && (rung === undefined || each.rung.id === rung)).map((today) => answerEffort(person, today, solver));
+      return person.rungs
+        .filter((each) => each.activity.id === activity && (rung === undefined || each.rung.id === rung))
+        .map((today) => answerEffort(person, today, solver));
     },
     catalogue: answerCatalogue,
     absence(file, minutes, wishes, of) {

@@ -28,7 +28,11 @@ export interface AbsenceAnswer {
   /** The number behind the sentence, with unit words; null where no number decides. */
   readonly figure: string | null;
   readonly wouldChange: readonly string[];
-  readonly instead: readonly (RungName & { readonly name: string; readonly position: string; readonly eligible: boolean })[];
+  readonly instead: readonly (RungName & {
+    readonly name: string;
+    readonly position: string;
+    readonly eligible: boolean;
+  })[];
   /** May be put in by hand anyway; a stop rule refuses. */
   readonly mayForce: boolean;
   /** What leaves if it is put in, in words; null where it cannot be. */
@@ -91,7 +95,12 @@ export interface Picture {
   /** Where the helper's marks are on the mat from above, in the drawing's own units, to be pressed. */
   readonly marks?: readonly { readonly id: string; readonly x: number; readonly y: number }[];
   /** Scale and centre of mass of the body alone, in the drawing's own units, so that its centre can ride on the session line. */
-  readonly scale?: { readonly perMetre: number; readonly centreX: number; readonly centreY: number; readonly groundY: number };
+  readonly scale?: {
+    readonly perMetre: number;
+    readonly centreX: number;
+    readonly centreY: number;
+    readonly groundY: number;
+  };
 }
 
 /** The computing side of the product, without store or network: the same in the command, the server and the page's worker. */

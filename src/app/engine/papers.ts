@@ -30,7 +30,13 @@ const MAT_HEIGHT = 0.5;
 
 /** What a drawing is for a paper: black and white, with its words; none where the body cannot take the position. */
 function pictureFor(engine: Engine, file: CaseFile, planned: PlannedRung, withHelper: boolean): Picture | null {
-  const { svg, text } = engine.picture(file, { activity: planned.activity, rung: planned.rung, kind: withHelper ? "item" : "body", theme: "paper", width: PICTURE_WIDTH });
+  const { svg, text } = engine.picture(file, {
+    activity: planned.activity,
+    rung: planned.rung,
+    kind: withHelper ? "item" : "body",
+    theme: "paper",
+    width: PICTURE_WIDTH,
+  });
   return svg === "" ? null : { svg, alt: text };
 }
 
@@ -41,7 +47,12 @@ export interface HomeOptions {
 }
 
 /** The person's own sheet; or why there is none. */
-export function homePaperOf(engine: Engine, file: CaseFile, plan: PlanAnswer, options: HomeOptions): { readonly paper: Paper } | { readonly because: string } {
+export function homePaperOf(
+  engine: Engine,
+  file: CaseFile,
+  plan: PlanAnswer,
+  options: HomeOptions,
+): { readonly paper: Paper } | { readonly because: string } {
   const sheet = makeHomeSheet({
     person: lateralityOf(file),
     items: plan.items,
@@ -60,7 +71,16 @@ export function homePaperOf(engine: Engine, file: CaseFile, plan: PlanAnswer, op
 /** Today on one page for the one who treats. */
 export function therapistPaperOf(engine: Engine, file: CaseFile, plan: PlanAnswer): Paper {
   const previous = file.previous?.[file.previous.length - 1];
-  const changed = new Set(plan.changesSinceLast.length === 0 || previous === undefined ? [] : plan.items.filter((item) => !(previous.items ?? []).some((before) => before.activity === item.activity && before.rung === item.rung)).map((item) => item.activity));
+  const changed = new Set(
+    plan.changesSinceLast.length === 0 || previous === undefined
+      ? []
+      : plan.items
+          .filter(
+            (item) =>
+              !(previous.items ?? []).some((before) => before.activity === item.activity && before.rung === item.rung),
+          )
+          .map((item) => item.activity),
+  );
   return therapistPaper(
     makeTherapistSheet({
       person: lateralityOf(file),
@@ -71,7 +91,11 @@ export function therapistPaperOf(engine: Engine, file: CaseFile, plan: PlanAnswe
       changes: plan.changesSinceLast,
       hold: plan.hold,
       line: plan.items.length === 0 ? null : lineFor(file, plan),
-      items: plan.items.map((item) => ({ ...item, effortWords: engine.sheet(file, item).asks[0]?.sentence ?? null, changed: changed.has(item.activity) })),
+      items: plan.items.map((item) => ({
+        ...item,
+        effortWords: engine.sheet(file, item).asks[0]?.sentence ?? null,
+        changed: changed.has(item.activity),
+      })),
       catalogue: ACTIVITIES,
       positions: POSITIONS,
       picture: (planned) => pictureFor(engine, file, planned, true),
@@ -90,22 +114,40 @@ export function noteOf(file: CaseFile, plan: PlanAnswer | null, events: readonly
     state: foldSession(events),
     changes: plan?.changesSinceLast ?? [],
     catalogue: ACTIVITIES,
-    previous: previous === undefined ? null : ({ ...previous, items: previous.items ?? [] } as Parameters<typeof writeNote>[0]["previous"]),
+    previous:
+      previous === undefined
+        ? null
+        : ({ ...previous, items: previous.items ?? [] } as Parameters<typeof writeNote>[0]["previous"]),
     lastDay: previous?.date ?? null,
   });
 }
 
 /** A few ladders a therapist would look for that are out as a whole, with the reason of their lowest rung. */
 function outOfToday(plan: PlanAnswer): { name: string; because: string; instead: string | null }[] {
-  return ["hands-and-knees-rock", "prone-on-elbows-hold-and-shift", "sit-to-stand", "bars-weak-stance"].flatMap((id) => {
-    const activity = ACTIVITIES.find((each) => each.id === id);
-    if (activity === undefined || plan.items.some((item) => item.activity === id) || plan.available.some((each) => each.activity === id)) return [];
-    const lowest = plan.excluded.find((each) => each.activity === id);
-    const because = lowest?.because[0]?.detail;
-    const instead = activity.rungs[0]?.substitutes[0];
-    const serves = ACTIVITIES.find((each) => each.id === instead?.activity);
-    return because === undefined ? [] : [{ name: activity.name, because: lowerFirst(because), instead: serves === undefined ? null : lowerFirst(serves.name) }];
-  });
+  return ["hands-and-knees-rock", "prone-on-elbows-hold-and-shift", "sit-to-stand", "bars-weak-stance"].flatMap(
+    (id) => {
+      const activity = ACTIVITIES.find((each) => each.id === id);
+      if (
+        activity === undefined ||
+        plan.items.some((item) => item.activity === id) ||
+        plan.available.some((each) => each.activity === id)
+      )
+        return [];
+      const lowest = plan.excluded.find((each) => each.activity === id);
+      const because = lowest?.because[0]?.detail;
+      const instead = activity.rungs[0]?.substitutes[0];
+      const serves = ACTIVITIES.find((each) => each.id === instead?.activity);
+      return because === undefined
+        ? []
+        : [
+            {
+              name: activity.name,
+              because: lowerFirst(because),
+              instead: serves === undefined ? null : lowerFirst(serves.name),
+            },
+          ];
+    },
+  );
 }
 
 const LINE_WIDTH = 760;
@@ -131,7 +173,11 @@ function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
   let item = 0;
   const stretches = plan.timeline.map((stretch, k): Stretch => {
     const own = plan.items[item];
-    const isItem = own !== undefined && own.position === stretch.position && Math.abs(stretch.toMinute - stretch.fromMinute - own.minutes) < 1e-9 && k > 0;
+    const isItem =
+      own !== undefined &&
+      own.position === stretch.position &&
+      Math.abs(stretch.toMinute - stretch.fromMinute - own.minutes) < 1e-9 &&
+      k > 0;
     const activity = ACTIVITIES.find((each) => each.id === own?.activity);
     if (isItem) item++;
     const hold = isItem && own.dose.holdSeconds !== undefined && own.dose.repetitions === undefined;
@@ -144,7 +190,10 @@ function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
       repetitions: isItem ? (own.dose.repetitions ?? 1) : 0,
       hold,
       words: isItem
-        ? wrapped(sayOfPerson(activity?.rungs.find((rung) => rung.id === own.rung)?.plainName ?? "", lateralityOf(file)), ((stretch.toMinute - stretch.fromMinute) * LINE_WIDTH) / plan.minutes)
+        ? wrapped(
+            sayOfPerson(activity?.rungs.find((rung) => rung.id === own.rung)?.plainName ?? "", lateralityOf(file)),
+            ((stretch.toMinute - stretch.fromMinute) * LINE_WIDTH) / plan.minutes,
+          )
         : k === 0
           ? ["Arrive"]
           : k === plan.timeline.length - 1
@@ -159,9 +208,15 @@ function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
     matHeight: file.place === "floorMat" ? 0 : MAT_HEIGHT,
     minuteWords: { from: "0 minutes", to: String(plan.minutes) },
   });
-  const highest = plan.timeline.reduce((most, each) => (each.centreHeightMetres > most.centreHeightMetres ? each : most));
+  const highest = plan.timeline.reduce((most, each) =>
+    each.centreHeightMetres > most.centreHeightMetres ? each : most,
+  );
   const first = plan.timeline[0];
   const last = plan.timeline[plan.timeline.length - 1];
-  const name = (id: string | undefined): string => (id === undefined ? "resting" : lowerFirst(positionRow(id as PositionId).name));
-  return { svg: line.svg, alt: `The session line: starts in ${name(first?.position)}, highest in ${name(highest.position)} at minute ${Math.round(highest.fromMinute)}, ends in ${name(last?.position)}.` };
+  const name = (id: string | undefined): string =>
+    id === undefined ? "resting" : lowerFirst(positionRow(id as PositionId).name);
+  return {
+    svg: line.svg,
+    alt: `The session line: starts in ${name(first?.position)}, highest in ${name(highest.position)} at minute ${Math.round(highest.fromMinute)}, ends in ${name(last?.position)}.`,
+  };
 }

@@ -61,7 +61,15 @@ export function keepPeople(solver: LinearSolver): People {
     let known = bodies.get(key);
     if (known === undefined) {
       const body = buildBody(findings.size, weakAt);
-      known = { body, keeper: keepPoses({ body, ageYears: findings.ageYears, loadShareWeak: findings.loadShareWeak, ranges: ranges as Partial<Record<AngleId, readonly [number, number]>> }) };
+      known = {
+        body,
+        keeper: keepPoses({
+          body,
+          ageYears: findings.ageYears,
+          loadShareWeak: findings.loadShareWeak,
+          ranges: ranges as Partial<Record<AngleId, readonly [number, number]>>,
+        }),
+      };
       forgetOldest(bodies, 2 * KEPT);
       bodies.set(key, known);
     }
@@ -79,7 +87,9 @@ export function keepPeople(solver: LinearSolver): People {
       const precautions = completePrecautions(findings);
       const model = buildPersonModel(findings.pattern, readEvidence(findings, body, keeper));
       const draws = representatives(model.samples);
-      const rungs = ACTIVITIES.flatMap((activity) => activity.rungs.map((rung) => assessRung({ findings, precautions, keeper, draws, solver }, activity, rung)));
+      const rungs = ACTIVITIES.flatMap((activity) =>
+        activity.rungs.map((rung) => assessRung({ findings, precautions, keeper, draws, solver }, activity, rung)),
+      );
       const vitals = judgeVitals(findings.vitals, gatherOrders(precautions), findings.medicines);
       const person: PersonToday = {
         findings,
@@ -93,7 +103,10 @@ export function keepPeople(solver: LinearSolver): People {
         draws,
         rungs,
         ways: findWays(findings, precautions),
-        hold: joinHolds(judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }), vitals.hold),
+        hold: joinHolds(
+          judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }),
+          vitals.hold,
+        ),
         cautions: [...cautionsFor(precautions, findings.medicines), ...vitals.cautions],
       };
       forgetOldest(people, KEPT);

@@ -1,4 +1,12 @@
-import { drawFigure, drawFromAbove, type Figure, SESSION_ZOOM, type FigureInput, type Marks, textAlternative } from "../../figures/index.ts";
+import {
+  drawFigure,
+  drawFromAbove,
+  type Figure,
+  SESSION_ZOOM,
+  type FigureInput,
+  type Marks,
+  textAlternative,
+} from "../../figures/index.ts";
 import type { SegmentId } from "../../mechanics/body/names.ts";
 import type { ContactLoad } from "../../mechanics/equilibrium/habitual.ts";
 import type { BalanceOutline } from "../../mechanics/reach/outline.ts";
@@ -18,12 +26,31 @@ const LOOKS_OLD_FROM = 60;
 /** Draws one rung for this person: weak side where it is, helper in place, weight, outline and the joint that works hardest. */
 export function drawRung(person: PersonToday, today: RungToday, request: PictureRequest): Picture {
   const figure = figureInput(person, today, request);
-  if (figure === null) return { svg: "", text: `No picture: ${today.out[0]?.detail ?? "this body cannot take the position."}` };
+  if (figure === null)
+    return { svg: "", text: `No picture: ${today.out[0]?.detail ?? "this body cannot take the position."}` };
   if (request.kind === "above") {
-    const above = drawFromAbove({ ...figure, words: { hands: "your hands", knees: HALF_KNEE.test(today.rung.helper.pose) ? "your knees" : "your feet", feet: "your feet", wayOut: "way out" } });
-    return { svg: above.svg, text: aboveText(person, today), marks: above.marks.map(({ id, x, y }) => ({ id, x: Math.round(x), y: Math.round(y) })) };
+    const above = drawFromAbove({
+      ...figure,
+      words: {
+        hands: "your hands",
+        knees: HALF_KNEE.test(today.rung.helper.pose) ? "your knees" : "your feet",
+        feet: "your feet",
+        wayOut: "way out",
+      },
+    });
+    return {
+      svg: above.svg,
+      text: aboveText(person, today),
+      marks: above.marks.map(({ id, x, y }) => ({ id, x: Math.round(x), y: Math.round(y) })),
+    };
   }
-  const drawn = drawFigure(request.kind === "hands" ? { ...figure, closeUp: 0 } : request.kind === "line" ? { ...figure, view: LEVEL_VIEW } : figure);
+  const drawn = drawFigure(
+    request.kind === "hands"
+      ? { ...figure, closeUp: 0 }
+      : request.kind === "line"
+        ? { ...figure, view: LEVEL_VIEW }
+        : figure,
+  );
   const text = figureText(today, drawn);
   if (request.kind !== "line") return { svg: drawn.svg, text };
   return { svg: bodyAlone(drawn), text, scale: scaleOf(drawn, person.drawnBody.weakAt === -1) };
@@ -42,10 +69,23 @@ function bodyAlone({ bodyLayer: { width, height, people } }: Figure): string {
 const POSE_HEIGHT = 0.42;
 
 /** A pose that is no rung: a resting position, or a task of the look. */
-export function drawPose(person: PersonToday, specification: PoseSpecification, words: string, width: number, theme: "screen" | "paper"): Picture {
+export function drawPose(
+  person: PersonToday,
+  specification: PoseSpecification,
+  words: string,
+  width: number,
+  theme: "screen" | "paper",
+): Picture {
   const prepared = person.drawn.prepare(specification);
   if (!prepared.possible) return { svg: "", text: words };
-  const figure = drawFigure({ body: person.drawnBody, configuration: prepared.pose.configuration, specification, size: { width, height: Math.round(width * POSE_HEIGHT) }, theme, look: lookFor(person, specification) });
+  const figure = drawFigure({
+    body: person.drawnBody,
+    configuration: prepared.pose.configuration,
+    specification,
+    size: { width, height: Math.round(width * POSE_HEIGHT) },
+    theme,
+    look: lookFor(person, specification),
+  });
   return { svg: figure.svg, text: words, joints: jointsOf(figure, person.drawnBody.weakAt === -1) };
 }
 
@@ -65,19 +105,33 @@ function figureInput(person: PersonToday, today: RungToday, request: PictureRequ
     theme: request.theme,
     density: request.kind === "line" ? 3 : request.theme === "paper" ? 2 : 1.5,
     look: lookFor(person, specification),
-    ...(withHelper ? { helper: { pose: rung.helper.pose, at: rung.helper.at, hands: rung.helper.hands.map(({ site, does }) => ({ site, does })) } } : {}),
-    ...(start?.possible === true && rung.limbFree !== null && request.kind !== "line" ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } } : {}),
+    ...(withHelper
+      ? {
+          helper: {
+            pose: rung.helper.pose,
+            at: rung.helper.at,
+            hands: rung.helper.hands.map(({ site, does }) => ({ site, does })),
+          },
+        }
+      : {}),
+    ...(start?.possible === true && rung.limbFree !== null && request.kind !== "line"
+      ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } }
+      : {}),
     marks: marksOf(person, today, request.kind),
   };
 }
 
 function lookFor(person: PersonToday, specification: PoseSpecification) {
   const standing = specification.contacts.some((contact) => contact.on === "floor");
-  return { older: person.findings.ageYears >= LOOKS_OLD_FROM, footwear: standing ? ("shoes" as const) : ("bare" as const) };
+  return {
+    older: person.findings.ageYears >= LOOKS_OLD_FROM,
+    footwear: standing ? ("shoes" as const) : ("bare" as const),
+  };
 }
 
 /** Computed on a body weak on its right: y is turned over for someone weak on the left. */
-const turned = (person: PersonToday, v: Vector): Vector => (person.laterality.weak === "left" ? [v[0], -v[1], v[2]] : v);
+const turned = (person: PersonToday, v: Vector): Vector =>
+  person.laterality.weak === "left" ? [v[0], -v[1], v[2]] : v;
 
 function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["kind"]): Marks {
   const { asks, prepared } = today;
@@ -89,18 +143,34 @@ function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["ki
     discs: discsOf(asks.loads).map(({ at, share }) => ({ at: turned(person, at), share })),
     ...(kind === "above" ? { centre: turned(person, centre) } : {}),
     ...(outline === null ? {} : { outline: outlineMark(person, outline, centre) }),
-    ...(kind === "item" && effort !== null && asks.cautious > 0.4 ? { effort: { segment: effort, level: asks.cautious > 0.6 ? ("thick" as const) : ("thin" as const) } } : {}),
+    ...(kind === "item" && effort !== null && asks.cautious > 0.4
+      ? { effort: { segment: effort, level: asks.cautious > 0.6 ? ("thick" as const) : ("thin" as const) } }
+      : {}),
   };
 }
 
-const discsOf = (loads: readonly ContactLoad[]) => loads.filter((load) => load.share > 0.02 && !load.patch.startsWith("grip")).map((load) => ({ at: load.at, share: load.share }));
+const discsOf = (loads: readonly ContactLoad[]) =>
+  loads
+    .filter((load) => load.share > 0.02 && !load.patch.startsWith("grip"))
+    .map((load) => ({ at: load.at, share: load.share }));
 
 function outlineMark(person: PersonToday, outline: BalanceOutline, centre: Vector): NonNullable<Marks["outline"]> {
-  const corners = outline.directions.map((way): Vector => turned(person, [centre[0] + way.direction[0] * way.metres, centre[1] + way.direction[1] * way.metres, 0]));
+  const corners = outline.directions.map(
+    (way): Vector =>
+      turned(person, [centre[0] + way.direction[0] * way.metres, centre[1] + way.direction[1] * way.metres, 0]),
+  );
   return { points: corners, short: Math.max(0, outline.directions.indexOf(outline.least)) };
 }
 
-const SEGMENT_OF: Readonly<Record<string, string>> = { hip: "thigh", knee: "shank", ankle: "foot", shoulder: "upperArm", "shoulder girdle": "girdle", elbow: "forearm", wrist: "hand" };
+const SEGMENT_OF: Readonly<Record<string, string>> = {
+  hip: "thigh",
+  knee: "shank",
+  ankle: "foot",
+  shoulder: "upperArm",
+  "shoulder girdle": "girdle",
+  elbow: "forearm",
+  wrist: "hand",
+};
 
 function hardestSegment(today: RungToday): SegmentId | null {
   const limiting = today.asks?.limiting;
@@ -143,12 +213,18 @@ function weightWords(today: RungToday): string[] {
     .filter((load) => load.share > 0.04)
     .sort((a, b) => b.share - a.share || (a.patch < b.patch ? -1 : 1))
     .slice(0, 4)
-    .map((load) => `the ${load.side === null ? "" : `${load.side} `}${PATCH_WORDS[load.patch.split(".")[0] ?? ""] ?? load.patch} (${Math.round(load.share * 100)} in a hundred)`);
+    .map(
+      (load) =>
+        `the ${load.side === null ? "" : `${load.side} `}${PATCH_WORDS[load.patch.split(".")[0] ?? ""] ?? load.patch} (${Math.round(load.share * 100)} in a hundred)`,
+    );
 }
 
 function figureText(today: RungToday, figure: Figure): string {
   const { rung, activity } = today;
-  const moves = rung.limbFree === null ? null : `The ${rung.limbFree.split(".")[1]} ${rung.limbFree.split(".")[0]} is off its support`;
+  const moves =
+    rung.limbFree === null
+      ? null
+      : `The ${rung.limbFree.split(".")[1]} ${rung.limbFree.split(".")[0]} is off its support`;
   return textAlternative(figure, {
     lies: `${positionRow(activity.position).plainName}: ${lowerFirst(rung.name)}`,
     moves,
@@ -167,7 +243,9 @@ function aboveText(person: PersonToday, today: RungToday): string {
   return [
     `${position.plainName}, seen from above.`,
     `Your place: ${lowerFirst(rung.helper.place)}`,
-    outline === null ? "" : `The weight has least to go ${outline.least.towards.replace(/([A-Z])/g, " $1").toLowerCase()}: ${Math.round(outline.least.metres * 100)} cm, held still.`,
+    outline === null
+      ? ""
+      : `The weight has least to go ${outline.least.towards.replace(/([A-Z])/g, " $1").toLowerCase()}: ${Math.round(outline.least.metres * 100)} cm, held still.`,
     `Way out: ${position.wayOut.planned[0] ?? ""}`,
   ]
     .filter((sentence) => sentence !== "")

@@ -22,7 +22,8 @@ const nameOf = ({ activity, rung }: RungName): string => `${activity}/${rung}`;
 
 /** The wishes as locks of the session problem; "no floor" bars every position in which the helper has to kneel. */
 export function locksOf(wishes: Wishes): Locks {
-  const floor = wishes.noFloor === true ? POSITIONS.filter((position) => position.floorStance).map((position) => position.id) : [];
+  const floor =
+    wishes.noFloor === true ? POSITIONS.filter((position) => position.floorStance).map((position) => position.id) : [];
   return {
     mustHave: (wishes.mustHave ?? []).map(nameOf),
     leaveOut: (wishes.leaveOut ?? []).map(nameOf),
@@ -49,9 +50,22 @@ export function planSession(person: PersonToday, minutes: number, wishes: Wishes
 function clashOf(built: BuiltProblem, locks: Locks): string[] {
   type Wish = { readonly words: string; readonly without: (locks: Locks) => Locks };
   const wishes: Wish[] = [
-    ...(locks.startIn === null ? [] : [{ words: `starting in ${positionRow(locks.startIn as PositionId).name.toLowerCase()}`, without: (each: Locks) => ({ ...each, startIn: null }) }]),
-    ...locks.mustHave.map((rung) => ({ words: nameOfRung(rung), without: (each: Locks) => ({ ...each, mustHave: each.mustHave.filter((other) => other !== rung) }) })),
-    ...locks.barPositions.map((id) => ({ words: `leaving out ${positionRow(id as PositionId).name.toLowerCase()}`, without: (each: Locks) => ({ ...each, barPositions: each.barPositions.filter((other) => other !== id) }) })),
+    ...(locks.startIn === null
+      ? []
+      : [
+          {
+            words: `starting in ${positionRow(locks.startIn as PositionId).name.toLowerCase()}`,
+            without: (each: Locks) => ({ ...each, startIn: null }),
+          },
+        ]),
+    ...locks.mustHave.map((rung) => ({
+      words: nameOfRung(rung),
+      without: (each: Locks) => ({ ...each, mustHave: each.mustHave.filter((other) => other !== rung) }),
+    })),
+    ...locks.barPositions.map((id) => ({
+      words: `leaving out ${positionRow(id as PositionId).name.toLowerCase()}`,
+      without: (each: Locks) => ({ ...each, barPositions: each.barPositions.filter((other) => other !== id) }),
+    })),
   ];
   const fits = (each: Locks): boolean => solveSession({ ...built.problem, locks: each }).plan !== null;
   let now = locks;

@@ -27,9 +27,17 @@ export function lateralityOf(file: CaseFile): Laterality {
  */
 function filingOf(file: CaseFile, laterality: Laterality): Laterality {
   if (laterality.weak !== null) return laterality;
-  const legs = (file.precautions ?? []).flatMap((each) => (typeof each === "string" ? [] : [each.orders?.weightBearing ?? null]));
+  const legs = (file.precautions ?? []).flatMap((each) =>
+    typeof each === "string" ? [] : [each.orders?.weightBearing ?? null],
+  );
   const known = (side: BodySide): string =>
-    JSON.stringify([file.strength?.[side], file.rangeDeg?.[side], file.tone?.[side], file.sensation?.[side], legs.map((each) => (each?.leg === side ? each.percent : null))]);
+    JSON.stringify([
+      file.strength?.[side],
+      file.rangeDeg?.[side],
+      file.tone?.[side],
+      file.sensation?.[side],
+      legs.map((each) => (each?.leg === side ? each.percent : null)),
+    ]);
   return { weak: known("left") <= known("right") ? "left" : "right" };
 }
 
@@ -60,10 +68,12 @@ export function readFindings(file: CaseFile): ReadCase {
     return fallback;
   };
   const signs = file.signs ?? {};
-  for (const sign of ["pushing", "neglect", "impulsive", "faints"] as const) if (signs[sign] === undefined) assumed.push(`signs.${sign}`);
+  for (const sign of ["pushing", "neglect", "impulsive", "faints"] as const)
+    if (signs[sign] === undefined) assumed.push(`signs.${sign}`);
   if (file.shoulder === undefined) assumed.push("shoulder");
   if (file.vitals === undefined) assumed.push("vitals");
-  const approach = (limb: Limb, fallback: Approach): Approach => known(file.approach?.[limb], `approach.${limb}`, fallback);
+  const approach = (limb: Limb, fallback: Approach): Approach =>
+    known(file.approach?.[limb], `approach.${limb}`, fallback);
   const findings: Findings = {
     size: { sex: file.person.sex, height: file.person.heightCm / 100, mass: file.person.massKg },
     ageYears: file.person.ageYears,
@@ -77,7 +87,11 @@ export function readFindings(file: CaseFile): ReadCase {
     rangeDeg: { weak: { ...file.rangeDeg?.[body("weak")] }, strong: { ...file.rangeDeg?.[body("strong")] } },
     tone: { weak: { ...file.tone?.[body("weak")] }, strong: { ...file.tone?.[body("strong")] } },
     sensation: { weak: { ...file.sensation?.[body("weak")] }, strong: { ...file.sensation?.[body("strong")] } },
-    shoulder: { painAtRest: file.shoulder?.painAtRest ?? null, painOnMovement: file.shoulder?.painOnMovement ?? null, gapFingers: file.shoulder?.gapFingers ?? null },
+    shoulder: {
+      painAtRest: file.shoulder?.painAtRest ?? null,
+      painOnMovement: file.shoulder?.painOnMovement ?? null,
+      gapFingers: file.shoulder?.gapFingers ?? null,
+    },
     balance: { sitting: file.balance?.sitting ?? null, standing: file.balance?.standing ?? null },
     signs: {
       pushing: signs.pushing ?? null,
@@ -113,7 +127,10 @@ function readLook(entry: NonNullable<CaseFile["look"]>[number]): LookEntry {
   return {
     task: entry.task,
     result: entry.result,
-    gaveWay: entry.gaveWay === undefined ? null : { joint: entry.gaveWay.joint, side: entry.gaveWay.side ?? null, how: entry.gaveWay.how ?? null },
+    gaveWay:
+      entry.gaveWay === undefined
+        ? null
+        : { joint: entry.gaveWay.joint, side: entry.gaveWay.side ?? null, how: entry.gaveWay.how ?? null },
     stoppedBy: entry.stoppedBy ?? null,
     seatHeight: entry.seatHeightCm === undefined ? null : entry.seatHeightCm / 100,
   };
@@ -140,18 +157,30 @@ function readStrength(file: CaseFile, laterality: Laterality): StrengthEntry[] {
 type Reading = NonNullable<NonNullable<NonNullable<CaseFile["strength"]>["trunk"]>["flexion"]>;
 function readReading(value: Reading): StrengthReading {
   if (typeof value === "string") return { grade: value };
-  return "newtonMetres" in value ? { newtonMetres: value.newtonMetres } : { newtons: value.newtons, leverMetres: value.leverCm / 100 };
+  return "newtonMetres" in value
+    ? { newtonMetres: value.newtonMetres }
+    : { newtons: value.newtons, leverMetres: value.leverCm / 100 };
 }
 
 function readPrecaution(each: NonNullable<CaseFile["precautions"]>[number], laterality: Laterality): PrecautionFinding {
   if (typeof each === "string") return { code: each };
   const { weightBearing, ...rest } = each.orders ?? {};
   const leg = weightBearing?.leg;
-  const side: Side | undefined = leg === undefined ? undefined : leg === "left" || leg === "right" ? sideOf(leg, laterality) : leg;
+  const side: Side | undefined =
+    leg === undefined ? undefined : leg === "left" || leg === "right" ? sideOf(leg, laterality) : leg;
   return {
     code: each.code,
     ...(each.note === undefined ? {} : { note: each.note }),
-    ...(each.orders === undefined ? {} : { orders: { ...rest, ...(side === undefined || weightBearing === undefined ? {} : { weightBearing: { leg: side, percent: weightBearing.percent } }) } }),
+    ...(each.orders === undefined
+      ? {}
+      : {
+          orders: {
+            ...rest,
+            ...(side === undefined || weightBearing === undefined
+              ? {}
+              : { weightBearing: { leg: side, percent: weightBearing.percent } }),
+          },
+        }),
   };
 }
 
@@ -168,7 +197,10 @@ function readPrevious(session: NonNullable<CaseFile["previous"]>[number]): Previ
       faults: item.faults ?? [],
       pain: item.pain ?? null,
       exertion: item.exertion ?? null,
-      gaveWay: item.gaveWay === undefined ? null : { joint: item.gaveWay.joint, side: item.gaveWay.side ?? null, how: item.gaveWay.how ?? null },
+      gaveWay:
+        item.gaveWay === undefined
+          ? null
+          : { joint: item.gaveWay.joint, side: item.gaveWay.side ?? null, how: item.gaveWay.how ?? null },
     })),
     stopped: session.stopped === undefined ? null : { because: session.stopped.because },
   };

@@ -58,13 +58,22 @@ export function rungSheet(person: PersonToday, today: RungToday): RungSheet {
 function nameOf(name: RungName): { readonly name: string; readonly position: string } {
   const activity: Activity | undefined = ACTIVITIES.find((each) => each.id === name.activity);
   const rung = activity?.rungs.find((each) => each.id === name.rung);
-  return { name: `${activity?.name ?? name.activity}: ${lowerFirst(rung?.name ?? name.rung)}`, position: activity === undefined ? "" : positionRow(activity.position).name };
+  return {
+    name: `${activity?.name ?? name.activity}: ${lowerFirst(rung?.name ?? name.rung)}`,
+    position: activity === undefined ? "" : positionRow(activity.position).name,
+  };
 }
 
 function asksOf(person: PersonToday, today: RungToday): Ask[] {
   const { asks, help } = today;
   if (asks === null) return [];
-  const joint = asks.efforts.find((each) => each.counted && each.joint === asks.limiting.joint && each.side === asks.limiting.side && each.direction === asks.limiting.direction);
+  const joint = asks.efforts.find(
+    (each) =>
+      each.counted &&
+      each.joint === asks.limiting.joint &&
+      each.side === asks.limiting.side &&
+      each.direction === asks.limiting.direction,
+  );
   const { size, ageYears } = person.findings;
   const body = [
     { name: "body", value: `${Math.round(size.height * 100)} cm, ${size.mass} kg, ${ageYears} years`, known: "given" },
@@ -80,24 +89,39 @@ function asksOf(person: PersonToday, today: RungToday): Ask[] {
         ...(joint === undefined
           ? []
           : [
-              { name: "asked", value: `${Math.round(Math.abs(joint.moment))} newton-metres`, known: "computed from this body in this pose" },
-              { name: "has", value: `${Math.round(joint.capacity.low)} to ${Math.round(joint.capacity.high)} newton-metres, about ${Math.round(joint.capacity.middle)}`, known: "from the findings below" },
+              {
+                name: "asked",
+                value: `${Math.round(Math.abs(joint.moment))} newton-metres`,
+                known: "computed from this body in this pose",
+              },
+              {
+                name: "has",
+                value: `${Math.round(joint.capacity.low)} to ${Math.round(joint.capacity.high)} newton-metres, about ${Math.round(joint.capacity.middle)}`,
+                known: "from the findings below",
+              },
             ]),
         ...body,
         ...strengthInputs,
-        ...(person.findings.assumed.length === 0 ? [] : [{ name: "assumed", value: person.findings.assumed.join(", "), known: "not given" }]),
+        ...(person.findings.assumed.length === 0
+          ? []
+          : [{ name: "assumed", value: person.findings.assumed.join(", "), known: "not given" }]),
       ],
       sources: sourcesOf(["deleva1996", "common-practice", "judgement"]),
       wouldChangeMost: "A grade or a dynamometer reading of the muscle group named.",
-      doesNotKnow: ["A joint that buckles suddenly.", "Tone, fear and attention on the day.", "Muscles that stiffen against each other."],
+      doesNotKnow: [
+        "A joint that buckles suddenly.",
+        "Tone, fear and attention on the day.",
+        "Muscles that stiffen against each other.",
+      ],
     },
   };
   const load = loadSentence(asks);
   const carries: Ask = {
     sentence: load.sentence,
-    figure: upper(load.figure) + ".",
+    figure: `${upper(load.figure)}.`,
     basis: {
-      formula: "least sum of cubed efforts over all ways of sharing the load, friction at the low end of what is published",
+      formula:
+        "least sum of cubed efforts over all ways of sharing the load, friction at the low end of what is published",
       inputs: body,
       sources: sourcesOf(["deleva1996", "judgement"]),
       wouldChangeMost: "The share of weight seen on the weak side.",
@@ -107,13 +131,23 @@ function asksOf(person: PersonToday, today: RungToday): Ask[] {
   const lines: Ask[] = [effort, carries];
   if (help !== null) {
     lines.push({
-      sentence: help.newtons < 20 && help.words !== "dependent" && help.words !== "maximal" ? HELP_WORDS[help.words === "standBy" ? "standBy" : "touching"] : HELP_WORDS[help.words],
-      figure: help.newtons < 1 ? "No push is worked out as needed." : `About ${Math.round(help.newtons / 5) * 5} newtons ${help.siteWords ?? ""}${help.direction === null ? "" : `, pushing ${help.direction}`}.`,
+      sentence:
+        help.newtons < 20 && help.words !== "dependent" && help.words !== "maximal"
+          ? HELP_WORDS[help.words === "standBy" ? "standBy" : "touching"]
+          : HELP_WORDS[help.words],
+      figure:
+        help.newtons < 1
+          ? "No push is worked out as needed."
+          : `About ${Math.round(help.newtons / 5) * 5} newtons ${help.siteWords ?? ""}${help.direction === null ? "" : `, pushing ${help.direction}`}.`,
       basis: {
         formula: "least newtons over the places a hand may go that bring every joint under what it has",
         inputs: [
           { name: "limit of one helper here", value: `${Math.round(help.limit)} newtons`, known: help.limitBecause },
-          { name: "strength taken", value: "from the weaker end of what is believed", known: "one draw in five is weaker" },
+          {
+            name: "strength taken",
+            value: "from the weaker end of what is believed",
+            known: "one draw in five is weaker",
+          },
         ],
         sources: sourcesOf(["waters-2007", "judgement"]),
         wouldChangeMost: "How much help was really given, logged.",
@@ -129,29 +163,58 @@ function asksOf(person: PersonToday, today: RungToday): Ask[] {
       figure: `${Math.max(1, Math.round(outline.least.metres * 100))} cm there, ${Math.round(across.metres * 100)} ${wordsOf(across.towards)}.`,
       basis: {
         formula: "how far the weight can go slowly with hands, knees and feet staying put",
-        inputs: outline.directions.map((way) => ({ name: wordsOf(way.towards), value: `${Math.round(way.metres * 100)} cm`, known: `ended by ${ENDED[way.endedBy]}: ${way.what}` })),
+        inputs: outline.directions.map((way) => ({
+          name: wordsOf(way.towards),
+          value: `${Math.round(way.metres * 100)} cm`,
+          known: `ended by ${ENDED[way.endedBy]}: ${way.what}`,
+        })),
         sources: sourcesOf(["judgement"]),
         wouldChangeMost: null,
-        doesNotKnow: ["Real falls come from a sudden give, pushing, fainting, a slipping foot or an impulse: guard by the rule, not by this figure."],
+        doesNotKnow: [
+          "Real falls come from a sudden give, pushing, fainting, a slipping foot or an impulse: guard by the rule, not by this figure.",
+        ],
       },
     });
   }
   return lines;
 }
 
-const ENDED = { contact: "the edge of what bears", friction: "a contact slipping", jointRange: "a joint's range", muscle: "a muscle" } as const;
+const ENDED = {
+  contact: "the edge of what bears",
+  friction: "a contact slipping",
+  jointRange: "a joint's range",
+  muscle: "a muscle",
+} as const;
 
 /** The findings that moved the limiting joint's strength most. */
 function evidenceFor(person: PersonToday, today: RungToday): Basis["inputs"] {
   const joint = today.asks?.limiting;
   if (joint === undefined) return [];
-  const slots = SLOTS.map((slot, i) => ({ slot, i })).filter(({ slot }) => (joint.side === null ? slot.side === null : slot.side === joint.side && slot.key.toLowerCase().startsWith(joint.joint.split(" ")[0] ?? "")));
+  const slots = SLOTS.map((slot, i) => ({ slot, i })).filter(({ slot }) =>
+    joint.side === null
+      ? slot.side === null
+      : slot.side === joint.side && slot.key.toLowerCase().startsWith(joint.joint.split(" ")[0] ?? ""),
+  );
   const own = new Set(slots.map(({ i }) => i));
-  const entries = person.model.trail.filter((entry) => entry.mostMoved !== null && own.has(entry.mostMoved.slot)).slice(0, 4);
-  if (entries.length === 0) return [{ name: "strength", value: "from what is published of weakness after stroke", known: "assumed, wide" }];
-  return entries.map((entry) => ({ name: entry.words, value: entry.mostMoved === null ? "" : `about ${Math.round(entry.mostMoved.to * 100)} in a hundred of normal, ${Math.round(entry.mostMoved.from * 100)} without it`, known: entry.seenInFunction ? "seen in function" : "tested" }));
+  const entries = person.model.trail
+    .filter((entry) => entry.mostMoved !== null && own.has(entry.mostMoved.slot))
+    .slice(0, 4);
+  if (entries.length === 0)
+    return [{ name: "strength", value: "from what is published of weakness after stroke", known: "assumed, wide" }];
+  return entries.map((entry) => ({
+    name: entry.words,
+    value:
+      entry.mostMoved === null
+        ? ""
+        : `about ${Math.round(entry.mostMoved.to * 100)} in a hundred of normal, ${Math.round(entry.mostMoved.from * 100)} without it`,
+    known: entry.seenInFunction ? "seen in function" : "tested",
+  }));
 }
 
 function sourcesOf(ids: readonly SourceId[]): Basis["sources"] {
-  return ids.map((id) => ({ id, title: `${BIBLIOGRAPHY[id].authors}${BIBLIOGRAPHY[id].year === null ? "" : ` ${BIBLIOGRAPHY[id].year}`}: ${BIBLIOGRAPHY[id].title}`, seen: BIBLIOGRAPHY[id].seen }));
+  return ids.map((id) => ({
+    id,
+    title: `${BIBLIOGRAPHY[id].authors}${BIBLIOGRAPHY[id].year === null ? "" : ` ${BIBLIOGRAPHY[id].year}`}: ${BIBLIOGRAPHY[id].title}`,
+    seen: BIBLIOGRAPHY[id].seen,
+  }));
 }

@@ -20,21 +20,31 @@ export function changesSince(person: PersonToday, session: Session): { change: s
     if (before.some((each) => each.rung === rung.id)) continue;
     const same = before[0];
     if (same === undefined) {
-      changes.push({ change: `New: ${nameOf(activity.id, rung.id)}.`, because: item.because[0] ?? "It serves a purpose nothing else serves today." });
+      changes.push({
+        change: `New: ${nameOf(activity.id, rung.id)}.`,
+        because: item.because[0] ?? "It serves a purpose nothing else serves today.",
+      });
       continue;
     }
     const from = activity.rungs.findIndex((each) => each.id === same.rung);
     const up = index > from;
-    const because = item.step !== null && item.step.today === index ? item.step.because : (seenOn(person.findings, activity)?.words ?? "It fits today's minutes and strength better.");
-    changes.push({ change: `${up ? "One up" : "One down"}: ${nameOf(activity.id, rung.id)}, last time ${lowerFirst(activity.rungs[from]?.name ?? same.rung)}.`, because });
+    const because =
+      item.step !== null && item.step.today === index
+        ? item.step.because
+        : (seenOn(person.findings, activity)?.words ?? "It fits today's minutes and strength better.");
+    changes.push({
+      change: `${up ? "One up" : "One down"}: ${nameOf(activity.id, rung.id)}, last time ${lowerFirst(activity.rungs[from]?.name ?? same.rung)}.`,
+      because,
+    });
   }
   for (const each of last.items) {
     if (each.done === "notDone" || session.items.some((item) => item.today.activity.id === each.activity)) continue;
     const today = person.rungs.find((rung) => rung.activity.id === each.activity && rung.rung.id === each.rung);
-    const because = today === undefined ? "It is no longer in the catalogue." : (today.out[0]?.detail ?? "The minutes and the strength go further elsewhere today.");
+    const because =
+      today === undefined
+        ? "It is no longer in the catalogue."
+        : (today.out[0]?.detail ?? "The minutes and the strength go further elsewhere today.");
     changes.push({ change: `Not today: ${nameOf(each.activity, each.rung)}.`, because });
   }
   return changes;
 }
-
-

@@ -33,16 +33,33 @@ export function takeNextOf(person: PersonToday, session: Session | null): { find
     const direction = new Float64Array(SLOT_COUNT);
     direction[i] = 1;
     const slope = Math.max(logSlope(belief.mean[i] ?? 0), 0.05);
-    candidates.push({ id: `grade.${name}`, direction, noiseVariance: (GRADE_NOISE / slope) ** 2, minutes: GRADE_MINUTES });
-    words.set(`grade.${name}`, `Test the ${slot.side === null ? "trunk's" : `${slot.side} side's`} ${slot.key.replace(/([A-Z])/g, " $1").toLowerCase()}`);
+    candidates.push({
+      id: `grade.${name}`,
+      direction,
+      noiseVariance: (GRADE_NOISE / slope) ** 2,
+      minutes: GRADE_MINUTES,
+    });
+    words.set(
+      `grade.${name}`,
+      `Test the ${slot.side === null ? "trunk's" : `${slot.side} side's`} ${slot.key.replace(/([A-Z])/g, " $1").toLowerCase()}`,
+    );
   });
   const seen = new Set(person.findings.look.filter((entry) => entry.result !== "notTried").map((entry) => entry.task));
   for (const task of LOOK_TASKS) {
     if (seen.has(task)) continue;
     const place = LOOK_PLACES[task];
     const today = person.rungs.find((each) => each.activity.id === place.activity && each.rung.id === place.rung);
-    if (today === undefined || today.out.some((reason) => reason.rule.startsWith("precaution") || reason.rule === "stoppedInLook")) continue;
-    candidates.push({ id: `task.${task}`, direction: gradientOf(person, today), noiseVariance: TASK_NOISE ** 2, minutes: TASK_MINUTES });
+    if (
+      today === undefined ||
+      today.out.some((reason) => reason.rule.startsWith("precaution") || reason.rule === "stoppedInLook")
+    )
+      continue;
+    candidates.push({
+      id: `task.${task}`,
+      direction: gradientOf(person, today),
+      noiseVariance: TASK_NOISE ** 2,
+      minutes: TASK_MINUTES,
+    });
     words.set(`task.${task}`, `See whether she or he ${place.words}`.replace("she or he", "the person"));
   }
   return rankCandidates(belief, candidates, gradients)
@@ -65,8 +82,14 @@ export function takeNextOf(person: PersonToday, session: Session | null): { find
 function targetRungs(person: PersonToday, session: Session | null): RungToday[] {
   const inPlan = session === null ? [] : session.items.map((item) => item.today);
   const near = person.rungs
-    .filter((today) => !inPlan.includes(today) && today.out.every((reason) => reason.rule === "effort") && today.asks !== null)
-    .map((today) => ({ today, off: today.asks === null ? 9 : Math.abs(Math.log(Math.max(today.asks.cautious, 0.01) / 0.85)) }))
+    .filter(
+      (today) =>
+        !inPlan.includes(today) && today.out.every((reason) => reason.rule === "effort") && today.asks !== null,
+    )
+    .map((today) => ({
+      today,
+      off: today.asks === null ? 9 : Math.abs(Math.log(Math.max(today.asks.cautious, 0.01) / 0.85)),
+    }))
     .sort((a, b) => a.off - b.off || (a.today.activity.id < b.today.activity.id ? -1 : 1))
     .map(({ today }) => today);
   return [...inPlan, ...near].filter((today) => today.asks !== null).slice(0, TARGETS);

@@ -1,5 +1,4 @@
 import { ProgrammingError } from "../../quantity/programming-error.ts";
-import type { Side } from "../../quantity/sides.ts";
 import type { Vector } from "../../quantity/vectors.ts";
 import type { Body, BodySize, Segment, Turn } from "./body.ts";
 import {
@@ -190,11 +189,7 @@ export function buildBody(size: BodySize, weakAt: 1 | -1): Body {
         id: limb("thigh"),
         parentId: "pelvis",
         joint: out(0, hipOut, 0),
-        turns: [
-          angle("hipFlexion", MINUS_Y),
-          angle("hipAbduction", forwardAxis),
-          angle("hipExternalRotation", upAxis),
-        ],
+        turns: [angle("hipFlexion", MINUS_Y), angle("hipAbduction", forwardAxis), angle("hipExternalRotation", upAxis)],
         mass: table.thigh.mass * size.mass,
         centre: [0, 0, -table.thigh.centre * length.thigh],
         gyration: scaled(table.thigh.gyration, length.thigh),

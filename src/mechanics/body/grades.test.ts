@@ -20,11 +20,18 @@ describe("grades", () => {
       [WOMAN, "kneeExtension", 9.3],
       [WOMAN, "hipExtension", 34.9],
     ] as const;
-    for (const [body, key, moment] of byHand) expect(Math.abs((gravityMoment(body, key) ?? 0) / moment - 1)).toBeLessThan(0.03);
+    for (const [body, key, moment] of byHand)
+      expect(Math.abs((gravityMoment(body, key) ?? 0) / moment - 1)).toBeLessThan(0.03);
   });
   it("put grade 3 where published work found it: knee and elbow 4 to 10 %, shoulder 7 to 27 %, hip 4 to 65 % (Dvir 1997)", () => {
     for (const body of [MAN, WOMAN]) {
-      for (const [key, low, high] of [["kneeExtension", 0.04, 0.1], ["elbowFlexion", 0.03, 0.1], ["shoulderFlexion", 0.07, 0.27], ["hipExtension", 0.04, 0.65], ["hipAbduction", 0.04, 0.65]] as const) {
+      for (const [key, low, high] of [
+        ["kneeExtension", 0.04, 0.1],
+        ["elbowFlexion", 0.03, 0.1],
+        ["shoulderFlexion", 0.07, 0.27],
+        ["hipExtension", 0.04, 0.65],
+        ["hipAbduction", 0.04, 0.65],
+      ] as const) {
         const g = gravityShare(body, 30, key);
         expect(g, `${body.size.sex} ${key}`).toBeGreaterThan(low);
         expect(g, `${body.size.sex} ${key}`).toBeLessThan(high);
@@ -36,7 +43,8 @@ describe("grades", () => {
       for (let k = 1; k < GRADES.length; k++) {
         const lower = gradeQuantiles(WOMAN, 67, key, GRADES[k - 1] ?? "0");
         const upper = gradeQuantiles(WOMAN, 67, key, GRADES[k] ?? "5");
-        for (const q of [0, 1, 2] as const) expect(upper[q], `${key} ${GRADES[k]}`).toBeGreaterThanOrEqual(lower[q] - 1e-9);
+        for (const q of [0, 1, 2] as const)
+          expect(upper[q], `${key} ${GRADES[k]}`).toBeGreaterThanOrEqual(lower[q] - 1e-9);
       }
     }
   });

@@ -17,7 +17,9 @@ const LEG: readonly SegmentId[] = ["thigh.weak", "shank.weak", "foot.weak", "toe
 const SHANK: readonly SegmentId[] = ["shank.weak", "foot.weak", "toes.weak"];
 
 /** Which parts are lifted in the test position, and whether the part beyond the first hangs straight down. */
-const LIFTED: Readonly<Partial<Record<LimbStrengthKey, { readonly parts: readonly SegmentId[]; readonly restHangs: boolean }>>> = {
+const LIFTED: Readonly<
+  Partial<Record<LimbStrengthKey, { readonly parts: readonly SegmentId[]; readonly restHangs: boolean }>>
+> = {
   shoulderFlexion: { parts: ARM, restHangs: false },
   shoulderExtension: { parts: ARM, restHangs: false },
   shoulderAbduction: { parts: ARM, restHangs: false },
@@ -49,7 +51,8 @@ export function gravityMoment(body: Body, key: LimbStrengthKey): number | null {
     if (segment === undefined) throw new ProgrammingError(`no segment ${id}`);
     const hangs = lifted.restHangs && k > 0;
     // The foot stands across the shank: its own length adds nothing along the limb.
-    const own = id.startsWith("foot") || id.startsWith("toes") ? 0.5 * 0.039 * body.size.height : Math.abs(segment.centre[2]);
+    const own =
+      id.startsWith("foot") || id.startsWith("toes") ? 0.5 * 0.039 * body.size.height : Math.abs(segment.centre[2]);
     moment += segment.mass * GRAVITY * (along + (hangs ? 0 : own));
     if (!hangs && !id.startsWith("foot")) along += segment.length;
   });
@@ -92,7 +95,12 @@ export function gravityShare(body: Body, age: number, key: LimbStrengthKey | `tr
  * gravity, grade 2 lies below that, grade 4 between that and normal, grade 5 normal for age.
  * @returns 5th, 50th and 95th percentile
  */
-export function gradeQuantiles(body: Body, age: number, key: LimbStrengthKey | `trunk.${TrunkStrengthKey}`, grade: Grade): Quantiles {
+export function gradeQuantiles(
+  body: Body,
+  age: number,
+  key: LimbStrengthKey | `trunk.${TrunkStrengthKey}`,
+  grade: Grade,
+): Quantiles {
   const g = gravityShare(body, age, key);
   if (grade in RESERVE_ABOVE_GRAVITY) {
     const u = RESERVE_ABOVE_GRAVITY[grade as keyof typeof RESERVE_ABOVE_GRAVITY];

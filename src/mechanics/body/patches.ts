@@ -41,7 +41,12 @@ function buildPatch(body: Body, id: PatchId): Patch {
   const [name, side] = id.split(".") as [string, Side | undefined];
   if (side === undefined) {
     const row = MID_PATCH_TABLE[name as MidPatch];
-    return { id, segment: row.segment as MidSegment, side: null, balls: row.balls.map((ball) => ballOn(body, row.segment as MidSegment, ball, 1)) };
+    return {
+      id,
+      segment: row.segment as MidSegment,
+      side: null,
+      balls: row.balls.map((ball) => ballOn(body, row.segment as MidSegment, ball, 1)),
+    };
   }
   const row = PAIRED_PATCH_TABLE[name as PairedPatch];
   const lateral = side === "weak" ? body.weakAt : -body.weakAt;

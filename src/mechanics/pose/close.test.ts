@@ -6,7 +6,15 @@ import { closePose } from "./close.ts";
 const BRIDGE: PoseSpecification = {
   pelvis: { pitchDeg: -118 },
   trunkDeg: { lumbarFlexion: 4, thoraxFlexion: 7, neckFlexion: 18 },
-  bothDeg: { hipFlexion: 1, kneeFlexion: 117, ankleDorsiflexion: -2, shoulderFlexion: -22, shoulderAbduction: 17, elbowFlexion: 5, pronation: 90 },
+  bothDeg: {
+    hipFlexion: 1,
+    kneeFlexion: 117,
+    ankleDorsiflexion: -2,
+    shoulderFlexion: -22,
+    shoulderAbduction: 17,
+    elbowFlexion: 5,
+    pronation: 90,
+  },
   contacts: [
     { patch: "foot.weak", on: "mat", role: "both" },
     { patch: "foot.strong", on: "mat", role: "both" },
@@ -20,7 +28,17 @@ const BRIDGE: PoseSpecification = {
 const ALL_FOURS: PoseSpecification = {
   pelvis: { pitchDeg: 80 },
   trunkDeg: { lumbarFlexion: -2, thoraxFlexion: -1, neckFlexion: -20 },
-  bothDeg: { hipFlexion: 77, kneeFlexion: 90, ankleDorsiflexion: -51, shoulderFlexion: 79, shoulderAbduction: 8, shoulderExternalRotation: 12, elbowFlexion: 5, pronation: 165, wristExtension: 82 },
+  bothDeg: {
+    hipFlexion: 77,
+    kneeFlexion: 90,
+    ankleDorsiflexion: -51,
+    shoulderFlexion: 79,
+    shoulderAbduction: 8,
+    shoulderExternalRotation: 12,
+    elbowFlexion: 5,
+    pronation: 165,
+    wristExtension: 82,
+  },
   contacts: [
     { patch: "hand.weak", on: "mat", role: "both" },
     { patch: "hand.strong", on: "mat", role: "both" },
@@ -34,7 +52,16 @@ const SHIFTED: PoseSpecification = { ...ALL_FOURS, shift: { forwardCm: 3, toWeak
 const ELBOWS: PoseSpecification = {
   pelvis: { pitchDeg: 79 },
   trunkDeg: { lumbarFlexion: -23, thoraxFlexion: -3, neckFlexion: -30 },
-  bothDeg: { hipFlexion: -9, kneeFlexion: 7, ankleDorsiflexion: -46, shoulderFlexion: 55, shoulderAbduction: 9, shoulderExternalRotation: -1, elbowFlexion: 85, pronation: 120 },
+  bothDeg: {
+    hipFlexion: -9,
+    kneeFlexion: 7,
+    ankleDorsiflexion: -46,
+    shoulderFlexion: 55,
+    shoulderAbduction: 9,
+    shoulderExternalRotation: -1,
+    elbowFlexion: 85,
+    pronation: 120,
+  },
   contacts: [
     { patch: "forearm.weak", on: "mat", role: "both" },
     { patch: "forearm.strong", on: "mat", role: "both" },
@@ -49,7 +76,16 @@ const ELBOWS: PoseSpecification = {
 const LONG_SITTING: PoseSpecification = {
   pelvis: { pitchDeg: -8 },
   trunkDeg: { lumbarFlexion: 12, thoraxFlexion: 8, neckFlexion: -5 },
-  bothDeg: { hipFlexion: 79, hipAbduction: 6, kneeFlexion: 0, ankleDorsiflexion: -11, shoulderFlexion: 35, shoulderAbduction: 6, elbowFlexion: 25, pronation: 120 },
+  bothDeg: {
+    hipFlexion: 79,
+    hipAbduction: 6,
+    kneeFlexion: 0,
+    ankleDorsiflexion: -11,
+    shoulderFlexion: 35,
+    shoulderAbduction: 6,
+    elbowFlexion: 25,
+    pronation: 120,
+  },
   contacts: [
     { patch: "buttock.weak", on: "mat", role: "both" },
     { patch: "buttock.strong", on: "mat", role: "both" },
@@ -61,7 +97,14 @@ const LONG_SITTING: PoseSpecification = {
 };
 const KNEELING: PoseSpecification = {
   pelvis: { pitchDeg: 2 },
-  bothDeg: { hipFlexion: 3, kneeFlexion: 95, ankleDorsiflexion: -50, shoulderAbduction: 6, elbowFlexion: 8, pronation: 90 },
+  bothDeg: {
+    hipFlexion: 3,
+    kneeFlexion: 95,
+    ankleDorsiflexion: -50,
+    shoulderAbduction: 6,
+    elbowFlexion: 8,
+    pronation: 90,
+  },
   contacts: [
     { patch: "shin.weak", on: "mat", role: "both" },
     { patch: "shin.strong", on: "mat", role: "both" },
@@ -102,7 +145,11 @@ describe("closing a pose", () => {
   });
 
   it("says which part misses its support where the body cannot reach", () => {
-    const far: PoseSpecification = { ...KNEELING, surfaces: [{ id: "bench", kind: "bench", height: { cm: 190 } }], contacts: [...KNEELING.contacts, { patch: "hand.strong", on: "bench", role: "closes" }] };
+    const far: PoseSpecification = {
+      ...KNEELING,
+      surfaces: [{ id: "bench", kind: "bench", height: { cm: 190 } }],
+      contacts: [...KNEELING.contacts, { patch: "hand.strong", on: "bench", role: "closes" }],
+    };
     const result = closePose(buildBody(SIZES[2], 1), far);
     expect(result.closed).toBe(false);
     if (!result.closed) expect(result.because).toMatch(/misses its support by \d+ mm/);

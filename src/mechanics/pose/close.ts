@@ -1,10 +1,29 @@
 import { ProgrammingError } from "../../quantity/programming-error.ts";
-import { add, compose, IDENTITY, norm, rotate, rotationAbout, scale, subtract, unit, type Vector } from "../../quantity/vectors.ts";
+import {
+  add,
+  compose,
+  IDENTITY,
+  norm,
+  rotate,
+  rotationAbout,
+  scale,
+  subtract,
+  unit,
+  type Vector,
+} from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import type { PatchId } from "../body/patches.ts";
 import { constrainedStep } from "./constrained-step.ts";
 import { type FirmBall, firmBalls, firmRow, heightOf, sunkBalls } from "./firm-skin.ts";
-import { centreJacobian, centreOfMass, type Configuration, type Frames, placeFrames, pointInRoom, ROOT_FREEDOMS } from "./kinematics.ts";
+import {
+  centreJacobian,
+  centreOfMass,
+  type Configuration,
+  type Frames,
+  placeFrames,
+  pointInRoom,
+  ROOT_FREEDOMS,
+} from "./kinematics.ts";
 import { contactRows, pinnedRows, type ReadyContact, readyContacts, type Row } from "./rows.ts";
 import type { ContactSpecification, PoseSpecification } from "./specification.ts";
 import { type Limits, limitsOf, targetsOf } from "./targets.ts";
@@ -60,20 +79,30 @@ const MOST_STEPS = 120;
  */
 export function closePose(body: Body, pose: PoseSpecification, limits: Limits = limitsOf(body)): PoseResult {
   const ready = readyContacts(body, pose);
-  if ("missing" in ready) return { closed: false, because: `no surface "${ready.missing}" in this pose`, residual: Number.MAX_VALUE };
+  if ("missing" in ready)
+    return { closed: false, because: `no surface "${ready.missing}" in this pose`, residual: Number.MAX_VALUE };
   const targets = targetsOf(body, pose);
   const closing = ready.filter((each) => each.specification.role !== "bears");
   const start: Configuration = {
     rootPosition: [0, 0, 0],
     rootRotation: targets.rotation,
-    angles: targets.angles.map((angle, i) => Math.min(Math.max(angle, limits.least[i] ?? angle), limits.most[i] ?? angle)),
+    angles: targets.angles.map((angle, i) =>
+      Math.min(Math.max(angle, limits.least[i] ?? angle), limits.most[i] ?? angle),
+    ),
   };
   const lifted = { ...start, rootPosition: [0, 0, liftOff(body, start, closing)] as Vector };
-  const square = relax(body, lifted, lifted, limits, (frames) => closing.flatMap((each) => contactRows(body, frames, each)));
+  const square = relax(body, lifted, lifted, limits, (frames) =>
+    closing.flatMap((each) => contactRows(body, frames, each)),
+  );
   if (square.residual > CLOSED_WITHIN) return failure(body, square, closing);
-  const settled = pose.shift === undefined ? square : shifted(body, square.configuration, closing, limits, shiftIn(body, pose));
+  const settled =
+    pose.shift === undefined ? square : shifted(body, square.configuration, closing, limits, shiftIn(body, pose));
   if (settled.residual > CLOSED_WITHIN) {
-    return { closed: false, because: "the weight cannot be taken where the pose says with the contacts staying put", residual: settled.residual };
+    return {
+      closed: false,
+      because: "the weight cannot be taken where the pose says with the contacts staying put",
+      residual: settled.residual,
+    };
   }
   return describe(body, pose, ready, settled, targets.angles);
 }
@@ -82,7 +111,12 @@ export function closePose(body: Body, pose: PoseSpecification, limits: Limits = 
  * Takes the centre of mass of a closed pose elsewhere, hands, knees and feet staying put.
  * @param by how far [m], forward and toward the person's left
  */
-export function movePose(body: Body, pose: ClosedPose, by: readonly [number, number], limits: Limits = limitsOf(body)): PoseResult {
+export function movePose(
+  body: Body,
+  pose: ClosedPose,
+  by: readonly [number, number],
+  limits: Limits = limitsOf(body),
+): PoseResult {
   const ready = readyContacts(body, pose.specification);
   if ("missing" in ready) throw new ProgrammingError("a closed pose lost its surface");
   const closing = ready.filter((each) => each.specification.role !== "bears");
@@ -103,7 +137,13 @@ function shiftIn(body: Body, pose: PoseSpecification): readonly [number, number]
   return [(pose.shift?.forwardCm ?? 0) / 100, ((pose.shift?.toWeakCm ?? 0) / 100) * body.weakAt];
 }
 
-function shifted(body: Body, from: Configuration, closing: readonly ReadyContact[], limits: Limits, by: readonly [number, number]): Relaxed {
+function shifted(
+  body: Body,
+  from: Configuration,
+  closing: readonly ReadyContact[],
+  limits: Limits,
+  by: readonly [number, number],
+): Relaxed {
   const frames = placeFrames(body, from);
   const pins = closing.map((each) =>
     each.patch.balls.map((ball) => pointInRoom(body, frames, body.segmentIndex[each.patch.segment], ball.centre)),
@@ -194,7 +234,8 @@ function wishFor(body: Body, now: Configuration, aim: Configuration, share: numb
   const wish = new Float64Array(ROOT_FREEDOMS + body.angles.length);
   const turn = rotationVector(now, aim);
   for (let k = 0; k < 3; k++) wish[3 + k] = (turn[k] ?? 0) * share;
-  for (let i = 0; i < body.angles.length; i++) wish[ROOT_FREEDOMS + i] = ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * share;
+  for (let i = 0; i < body.angles.length; i++)
+    wish[ROOT_FREEDOMS + i] = ((aim.angles[i] ?? 0) - (now.angles[i] ?? 0)) * share;
   return wish;
 }
 
@@ -262,10 +303,20 @@ function failure(body: Body, relaxed: Relaxed, closing: readonly ReadyContact[])
       if (Math.abs(row.error) > Math.abs(worst.error)) worst = { patch: each.patch.id, error: row.error };
     }
   }
-  return { closed: false, because: `${worst.patch} misses its support by ${Math.round(Math.abs(worst.error) * 1000)} mm`, residual: relaxed.residual };
+  return {
+    closed: false,
+    because: `${worst.patch} misses its support by ${Math.round(Math.abs(worst.error) * 1000)} mm`,
+    residual: relaxed.residual,
+  };
 }
 
-function describe(body: Body, pose: PoseSpecification, ready: readonly ReadyContact[], relaxed: Relaxed, aims: readonly number[]): ClosedPose {
+function describe(
+  body: Body,
+  pose: PoseSpecification,
+  ready: readonly ReadyContact[],
+  relaxed: Relaxed,
+  aims: readonly number[],
+): ClosedPose {
   const { configuration } = relaxed;
   const frames = placeFrames(body, configuration);
   const contacts = ready.map((each) => describeContact(body, frames, each));

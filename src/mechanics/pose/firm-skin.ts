@@ -5,7 +5,19 @@ import { type Row, UP } from "./rows.ts";
 
 /** Skin that must not sink: soft or rolled-up parts (belly, fist) are left to what the pose says of them. */
 const FIRM_MIDDLE: readonly MidPatch[] = ["headBack", "headSide", "forehead", "chestFront"];
-const FIRM_PAIRS: readonly PairedPatch[] = ["shoulderBlade", "ribSide", "buttock", "hipSide", "shoulderSide", "elbow", "hand", "knee", "heel", "forefoot", "toes"];
+const FIRM_PAIRS: readonly PairedPatch[] = [
+  "shoulderBlade",
+  "ribSide",
+  "buttock",
+  "hipSide",
+  "shoulderSide",
+  "elbow",
+  "hand",
+  "knee",
+  "heel",
+  "forefoot",
+  "toes",
+];
 const FIRM_PATCHES: readonly PatchId[] = [
   ...FIRM_MIDDLE,
   ...FIRM_PAIRS.flatMap((name): PatchId[] => [`${name}.weak`, `${name}.strong`]),

@@ -1,4 +1,14 @@
-import { add, compose, IDENTITY, type Rotation, rotate, rotationAbout, subtract, type Vector, ZERO } from "../../quantity/vectors.ts";
+import {
+  add,
+  compose,
+  IDENTITY,
+  type Rotation,
+  rotate,
+  rotationAbout,
+  subtract,
+  type Vector,
+  ZERO,
+} from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
 import type { SegmentId } from "../body/names.ts";
 
@@ -78,7 +88,12 @@ export function centreOfMass(body: Body, frames: Frames): Vector {
  * @param at the point in the room [m]; it rides on the given segment
  * @returns three rows (x, y, z) of 6 + angles entries, in m per m and m per rad
  */
-export function pointJacobian(body: Body, frames: Frames, segment: number, at: Vector): readonly [Float64Array, Float64Array, Float64Array] {
+export function pointJacobian(
+  body: Body,
+  frames: Frames,
+  segment: number,
+  at: Vector,
+): readonly [Float64Array, Float64Array, Float64Array] {
   const size = ROOT_FREEDOMS + body.angles.length;
   const rows: [Float64Array, Float64Array, Float64Array] = [
     new Float64Array(size),
@@ -110,7 +125,13 @@ export function pointJacobian(body: Body, frames: Frames, segment: number, at: V
 }
 
 /** How a point moves along one direction when each unknown moves: pointJacobian's rows put together by the direction. */
-export function pointGradient(body: Body, frames: Frames, segment: number, at: Vector, direction: Vector): Float64Array {
+export function pointGradient(
+  body: Body,
+  frames: Frames,
+  segment: number,
+  at: Vector,
+  direction: Vector,
+): Float64Array {
   const gradient = new Float64Array(ROOT_FREEDOMS + body.angles.length);
   const arm = subtract(at, frames.positions[0] ?? ZERO);
   for (const k of [0, 1, 2] as const) gradient[k] = direction[k];

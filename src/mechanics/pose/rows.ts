@@ -25,7 +25,10 @@ export interface ReadyContact {
 }
 
 /** @returns the contacts made ready, or the name of a surface that the pose does not list. */
-export function readyContacts(body: Body, pose: PoseSpecification): readonly ReadyContact[] | { readonly missing: string } {
+export function readyContacts(
+  body: Body,
+  pose: PoseSpecification,
+): readonly ReadyContact[] | { readonly missing: string } {
   const ready: ReadyContact[] = [];
   for (const specification of pose.contacts) {
     const patch = patchOn(body, specification.patch);
@@ -97,10 +100,12 @@ export function pinnedRows(body: Body, frames: Frames, contact: ReadyContact, pi
     const at = pointInRoom(body, frames, segment, ball.centre);
     const pin = pins[k] ?? at;
     const jacobian = pointJacobian(body, frames, segment, at);
-    return [0, 1, 2].map((axis): Row => ({
-      error: (at[axis] ?? 0) - (pin[axis] ?? 0),
-      gradient: jacobian[axis] ?? new Float64Array(0),
-      reach,
-    }));
+    return [0, 1, 2].map(
+      (axis): Row => ({
+        error: (at[axis] ?? 0) - (pin[axis] ?? 0),
+        gradient: jacobian[axis] ?? new Float64Array(0),
+        reach,
+      }),
+    );
   });
 }

@@ -36,7 +36,20 @@ export type LimpEnd = `${"hand" | "foot" | "toes" | "forearm" | "upperArm" | "gi
 export interface SurfaceSpecification {
   readonly id: SurfaceId;
   /** What it is, for the drawing. */
-  readonly kind: "seat" | "bench" | "table" | "stool" | "bolster" | "wedge" | "block" | "step" | "pillow" | "floor" | "wall" | "bars" | "edge";
+  readonly kind:
+    | "seat"
+    | "bench"
+    | "table"
+    | "stool"
+    | "bolster"
+    | "wedge"
+    | "block"
+    | "step"
+    | "pillow"
+    | "floor"
+    | "wall"
+    | "bars"
+    | "edge";
   /** Height of its top above the mat: in centimetres, or in terms of this body. */
   readonly height: HeightSpecification;
   /** Which part it stands under or in front of, for placing it in the drawing. */
@@ -44,11 +57,29 @@ export interface SurfaceSpecification {
   readonly depthCm?: number;
   readonly widthCm?: number;
 }
-export type SurfaceId = "mat" | "seat" | "bench" | "table" | "stool" | "bolster" | "wedge" | "block" | "step" | "pillow" | "floor" | "wall" | "bars" | "bed";
+export type SurfaceId =
+  | "mat"
+  | "seat"
+  | "bench"
+  | "table"
+  | "stool"
+  | "bolster"
+  | "wedge"
+  | "block"
+  | "step"
+  | "pillow"
+  | "floor"
+  | "wall"
+  | "bars"
+  | "bed";
 export type HeightSpecification =
   | { readonly cm: number }
   /** A height of this body times a factor, plus centimetres: hollow of the knee, elbow when standing, elbow when kneeling upright, hip joint (trochanter) when standing. */
-  | { readonly of: "kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding"; readonly times?: number; readonly plusCm?: number };
+  | {
+      readonly of: "kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding";
+      readonly times?: number;
+      readonly plusCm?: number;
+    };
 
 export interface ContactSpecification {
   readonly patch: PatchId;

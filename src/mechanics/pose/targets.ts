@@ -52,7 +52,9 @@ const lengthOf = (body: Body, id: "thigh.weak" | "shank.weak" | "upperArm.weak")
   body.segments[body.segmentIndex[id]]?.length ?? 0;
 
 /** Heights of a standing, kneeling or sitting body [m] above what it stands on. */
-export function bodyHeights(body: Body): Readonly<Record<"kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding", number>> {
+export function bodyHeights(
+  body: Body,
+): Readonly<Record<"kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding", number>> {
   const ankle = 0.039 * body.size.height;
   const shank = lengthOf(body, "shank.weak");
   const thigh = lengthOf(body, "thigh.weak");

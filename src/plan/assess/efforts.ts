@@ -1,6 +1,14 @@
 import { type Strengths, STRENGTH_IDS } from "../../mechanics/body/strength-keys.ts";
 import { scaleCapacities } from "../../mechanics/body/strength-capacities.ts";
-import { type Balance, BALANCED_WITHIN, type ContactLoad, describeBalance, type JointEffort, shareHabitually, solveHabitual } from "../../mechanics/equilibrium/habitual.ts";
+import {
+  type Balance,
+  BALANCED_WITHIN,
+  type ContactLoad,
+  describeBalance,
+  type JointEffort,
+  shareHabitually,
+  solveHabitual,
+} from "../../mechanics/equilibrium/habitual.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Range } from "../person/model.ts";
 import { type StrengthSamples, weightedRange } from "../person/samples.ts";
@@ -101,9 +109,19 @@ export function askPose(prepared: PreparedPose, draws: readonly Strengths[]): Po
   const middle = solved[middleIndex];
   const cautiousStrengths = draws[cautiousIndex];
   const middleStrengths = draws[middleIndex];
-  if (middle === undefined || cautiousStrengths === undefined || middleStrengths === undefined) return { because: "nothing is known of this person's strength" };
+  if (middle === undefined || cautiousStrengths === undefined || middleStrengths === undefined)
+    return { because: "nothing is known of this person's strength" };
   const efforts = middle.efforts.map((effort, i): EffortRange => describeEffort(effort, i, solved, even));
-  return { peak: widened(weightedRange(peaks, even)), cautious: Math.round((peaks[cautiousIndex] ?? 0) * 20) / 20, limiting: limitingOf(solved, middle), efforts, loads: middle.loads, middle, middleStrengths, cautiousStrengths };
+  return {
+    peak: widened(weightedRange(peaks, even)),
+    cautious: Math.round((peaks[cautiousIndex] ?? 0) * 20) / 20,
+    limiting: limitingOf(solved, middle),
+    efforts,
+    loads: middle.loads,
+    middle,
+    middleStrengths,
+    cautiousStrengths,
+  };
 }
 
 /** The joint that is hardest worked in most draws; the one of the middle draw where two tie. */
@@ -116,9 +134,14 @@ function limitingOf(solved: readonly Balance[], middle: Balance): PoseAsks["limi
   }
   const most = Math.max(0, ...counts.values());
   const own = middle.hardest;
-  if (own !== null && counts.get(`${own.joint}|${own.side ?? ""}`) === most) return { joint: own.joint, direction: own.direction, side: own.side };
-  const usual = solved.find(({ hardest }) => hardest !== null && counts.get(`${hardest.joint}|${hardest.side ?? ""}`) === most)?.hardest;
-  return usual === null || usual === undefined ? { joint: "none", direction: "none", side: null } : { joint: usual.joint, direction: usual.direction, side: usual.side };
+  if (own !== null && counts.get(`${own.joint}|${own.side ?? ""}`) === most)
+    return { joint: own.joint, direction: own.direction, side: own.side };
+  const usual = solved.find(
+    ({ hardest }) => hardest !== null && counts.get(`${hardest.joint}|${hardest.side ?? ""}`) === most,
+  )?.hardest;
+  return usual === null || usual === undefined
+    ? { joint: "none", direction: "none", side: null }
+    : { joint: usual.joint, direction: usual.direction, side: usual.side };
 }
 
 function describeEffort(effort: JointEffort, i: number, solved: readonly Balance[], even: Float64Array): EffortRange {
@@ -128,9 +151,17 @@ function describeEffort(effort: JointEffort, i: number, solved: readonly Balance
     angle: effort.angle,
     direction: effort.direction,
     side: effort.side,
-    capacity: weightedRange(own.map((each) => each?.capacity ?? 0), even),
+    capacity: weightedRange(
+      own.map((each) => each?.capacity ?? 0),
+      even,
+    ),
     moment: effort.muscleMoment,
-    effort: widened(weightedRange(own.map((each) => each?.effort ?? 0), even)),
+    effort: widened(
+      weightedRange(
+        own.map((each) => each?.effort ?? 0),
+        even,
+      ),
+    ),
     limitedBy: effort.limitedBy,
     restsOn: effort.restsOn,
     counted: effort.counted,

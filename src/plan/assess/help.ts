@@ -41,7 +41,9 @@ const DIRECTION_WORDS: Readonly<Record<string, string>> = {
 
 /** Sites that may be used for this person on this rung, and why others may not. */
 export function openSites(rung: Rung, precautions: readonly PrecautionFinding[]): readonly SiteId[] {
-  return rung.helper.mayHelpAt.filter((site) => judgeSite(precautions, site).every(({ verdict }) => verdict !== "bar" && verdict !== "clearFirst"));
+  return rung.helper.mayHelpAt.filter((site) =>
+    judgeSite(precautions, site).every(({ verdict }) => verdict !== "bar" && verdict !== "clearFirst"),
+  );
 }
 
 /**
@@ -60,14 +62,26 @@ export function findHelp(
 ): HelpToday | Reason {
   const limit = limitHelper({ pose: rung.helper.pose, backTrouble: findings.helpers.backTrouble });
   const touches = rung.helper.always === true || rung.helper.hands.some((hand) => hand.does !== "ready");
-  const none = { site: null, siteWords: null, side: null, direction: null, limit: limit.newtons, limitBecause: limit.because };
+  const none = {
+    site: null,
+    siteWords: null,
+    side: null,
+    direction: null,
+    limit: limit.newtons,
+    limitBecause: limit.because,
+  };
   if (asks.cautious <= ALLOWED_EFFORT) {
     const words = nameHelp({ share: 0, touches, helpers: 1 });
     return { ...none, words, code: codeOfHelp(words), share: 0, newtons: 0 };
   }
   const sites = openSites(rung, precautions);
   const capacities = scaleCapacities(prepared.normal, asks.cautiousStrengths);
-  const help = leastHelp(prepared.statics, capacities, { allowedShare: 1, sites, ceiling: limit.newtons * Math.max(1, helpers) }, solver);
+  const help = leastHelp(
+    prepared.statics,
+    capacities,
+    { allowedShare: 1, sites, ceiling: limit.newtons * Math.max(1, helpers) },
+    solver,
+  );
   if (!help.enough) {
     return { rule: "help", detail: `${folding(asks)} ${sentence(help.because)}`, source: "waters-2007" };
   }

@@ -39,7 +39,11 @@ export function ownRanges(findings: Findings): Partial<Record<AngleId, readonly 
       const general = LIMB_LIMITS_DEG[end.angle];
       const now = ranges[id] ?? [radiansOf(general[0]), radiansOf(general[1])];
       // Under load the wrist and a weight-bearing ankle go a little further than the free range.
-      if (end.end === "most") now[1] = Math.min(now[1], radiansOf(degrees + (end.angle === "wristExtension" || end.angle === "ankleDorsiflexion" ? 8 : 0)));
+      if (end.end === "most")
+        now[1] = Math.min(
+          now[1],
+          radiansOf(degrees + (end.angle === "wristExtension" || end.angle === "ankleDorsiflexion" ? 8 : 0)),
+        );
       else now[0] = Math.max(now[0], radiansOf(-degrees));
       if (now[0] > now[1]) now[0] = now[1];
       ranges[id] = now;

@@ -41,7 +41,11 @@ export function spareWeakArm(specification: PoseSpecification): PoseSpecificatio
   if (known === undefined) {
     known = {
       ...specification,
-      contacts: specification.contacts.map((contact) => (OF_WEAK_ARM.test(contact.patch) && contact.effort !== "light" ? { ...contact, effort: "rest" as const } : contact)),
+      contacts: specification.contacts.map((contact) =>
+        OF_WEAK_ARM.test(contact.patch) && contact.effort !== "light"
+          ? { ...contact, effort: "rest" as const }
+          : contact,
+      ),
       notCounted: [...new Set([...(specification.notCounted ?? []), "upperArm.weak", "girdle.weak"] as const)],
     };
     spared.set(specification, known);
@@ -51,7 +55,10 @@ export function spareWeakArm(specification: PoseSpecification): PoseSpecificatio
 
 /** Whether the weak arm pushes in a pose: it then counts even where it is only lent. */
 export function weakArmPresses(specification: PoseSpecification): boolean {
-  return specification.contacts.some((contact) => OF_WEAK_ARM.test(contact.patch) && (contact.effort ?? "press") === "press" && contact.role !== "closes");
+  return specification.contacts.some(
+    (contact) =>
+      OF_WEAK_ARM.test(contact.patch) && (contact.effort ?? "press") === "press" && contact.role !== "closes",
+  );
 }
 
 /** Works out poses of one body once and keeps them. */
@@ -72,7 +79,10 @@ export function keepPoses(facts: BodyFacts): PoseKeeper {
     const share = shareOf(specification);
     const pose = takeSharing(facts.body, closed, share, limits);
     const normal = normalCapacities(facts.body, facts.ageYears, pose.configuration.angles);
-    const statics = prepareStatics(facts.body, pose, { limits, ...(share === undefined ? {} : { sharingWeak: share }) });
+    const statics = prepareStatics(facts.body, pose, {
+      limits,
+      ...(share === undefined ? {} : { sharingWeak: share }),
+    });
     return { possible: true, pose, statics, normal };
   };
   return {
@@ -89,7 +99,12 @@ export function keepPoses(facts: BodyFacts): PoseKeeper {
       if (known === undefined) {
         const prepared = this.prepare(specification);
         const share = shareOf(specification);
-        known = prepared.possible ? prepareStations(facts.body, facts.ageYears, prepared.pose, { limits, ...(share === undefined ? {} : { sharingWeak: share }) }) : null;
+        known = prepared.possible
+          ? prepareStations(facts.body, facts.ageYears, prepared.pose, {
+              limits,
+              ...(share === undefined ? {} : { sharingWeak: share }),
+            })
+          : null;
         reach.set(specification, known);
       }
       return known;

@@ -51,14 +51,49 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   const base = { activity, rung, index, seen, seenDone };
   if (!prepared.possible) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
-    const out = [...rules.out, { rule: "range", detail: `This body cannot take the position: ${prepared.because}.`, source: "judgement" as const }];
-    return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared: null, asks: null, help: null };
+    const out = [
+      ...rules.out,
+      {
+        rule: "range",
+        detail: `This body cannot take the position: ${prepared.because}.`,
+        source: "judgement" as const,
+      },
+    ];
+    return {
+      ...base,
+      eligible: false,
+      out,
+      mind: rules.mind,
+      helpers: rules.helpers,
+      prepared: null,
+      asks: null,
+      help: null,
+    };
   }
-  const middle = solveHabitual(prepared.statics, scaleCapacities(prepared.normal, draws[Math.floor(draws.length / 2)] ?? evenStrengths(1)));
+  const middle = solveHabitual(
+    prepared.statics,
+    scaleCapacities(prepared.normal, draws[Math.floor(draws.length / 2)] ?? evenStrengths(1)),
+  );
   if (!middle.balanced) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
-    const out = [...rules.out, { rule: "holdStill", detail: `The position cannot be held still: ${middle.because}.`, source: "judgement" as const }];
-    return { ...base, eligible: false, out, mind: rules.mind, helpers: rules.helpers, prepared, asks: null, help: null };
+    const out = [
+      ...rules.out,
+      {
+        rule: "holdStill",
+        detail: `The position cannot be held still: ${middle.because}.`,
+        source: "judgement" as const,
+      },
+    ];
+    return {
+      ...base,
+      eligible: false,
+      out,
+      mind: rules.mind,
+      helpers: rules.helpers,
+      prepared,
+      asks: null,
+      help: null,
+    };
   }
   const facts = factsOf(prepared.statics.body, prepared.pose, middle.loads);
   const rules = judgeByRules(findings, precautions, activity, rung, facts, seen);
@@ -86,19 +121,36 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   }
   const asked = askPose(prepared, draws);
   if ("because" in asked) {
-    out.push({ rule: "holdStill", detail: `The position cannot be held still: ${asked.because}.`, source: "judgement" });
+    out.push({
+      rule: "holdStill",
+      detail: `The position cannot be held still: ${asked.because}.`,
+      source: "judgement",
+    });
     return { ...base, eligible: false, out, mind, helpers: rules.helpers, prepared, asks: null, help: null };
   }
   let help: HelpToday | null = null;
   const found = findHelp(findings, precautions, rung, prepared, asked, rules.helpers, context.solver);
   const seenHelp = helpAsSeen(seen, index);
   if (seenHelp !== null && ("rule" in found || found.code < seenHelp.code)) {
-    if (asked.cautious > 1.15) mind.push({ rule: "disagrees", detail: `${folding(asked)} That is computed; it was seen done ${seenHelp.words === "touching" ? "with a touch" : seenHelp.words === "standBy" ? "alone" : "with help"}, and what was seen counts.`, source: "common-practice" });
+    if (asked.cautious > 1.15)
+      mind.push({
+        rule: "disagrees",
+        detail: `${folding(asked)} That is computed; it was seen done ${seenHelp.words === "touching" ? "with a touch" : seenHelp.words === "standBy" ? "alone" : "with help"}, and what was seen counts.`,
+        source: "common-practice",
+      });
     help = seenHelp;
   } else if ("rule" in found) {
-    out.push({ rule: "effort", detail: `${found.detail} It would ask ${inTimes(asked.cautious)} of what it has.`, source: found.source });
+    out.push({
+      rule: "effort",
+      detail: `${found.detail} It would ask ${inTimes(asked.cautious)} of what it has.`,
+      source: found.source,
+    });
   } else if (found.code <= 2) {
-    out.push({ rule: "effort", detail: `${folding(asked)} ${found.words === "dependent" ? "It would take two helpers." : "More than half of the work would be the helper's."} A lower rung trains more.`, source: found.limit > 0 ? "waters-2007" : "common-practice" });
+    out.push({
+      rule: "effort",
+      detail: `${folding(asked)} ${found.words === "dependent" ? "It would take two helpers." : "More than half of the work would be the helper's."} A lower rung trains more.`,
+      source: found.limit > 0 ? "waters-2007" : "common-practice",
+    });
     help = found;
   } else help = found;
   return { ...base, eligible: out.length === 0, out, mind, helpers: rules.helpers, prepared, asks: asked, help };
@@ -107,8 +159,18 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
 /** Help as it was seen on this ladder: at or below the rung seen. */
 function helpAsSeen(seen: SeenOnLadder | null, index: number): HelpToday | null {
   if (seen === null) return null;
-  const none = { share: 0, newtons: 0, site: null, siteWords: null, side: null, direction: null, limit: 0, limitBecause: "As seen; how much was not measured." };
-  if (index <= seen.done) return seen.touched >= index ? { ...none, words: "touching", code: 4 } : { ...none, words: "standBy", code: 4 };
+  const none = {
+    share: 0,
+    newtons: 0,
+    site: null,
+    siteWords: null,
+    side: null,
+    direction: null,
+    limit: 0,
+    limitBecause: "As seen; how much was not measured.",
+  };
+  if (index <= seen.done)
+    return seen.touched >= index ? { ...none, words: "touching", code: 4 } : { ...none, words: "standBy", code: 4 };
   if (seen.helped !== null && index <= seen.helped) return { ...none, words: "moderate", code: 3, share: 0.5 };
   return null;
 }

@@ -49,7 +49,9 @@ export function seenOn(findings: Findings, activity: Activity): SeenOnLadder | n
       if (item.activity !== activity.id) continue;
       const at = activity.rungs.findIndex((rung) => rung.id === item.rung);
       if (at < 0) continue;
-      words.push(`Logged${session.date === null ? "" : ` ${session.date}`}: ${activity.rungs[at]?.name ?? item.rung}, ${loggedWords(item)}.`);
+      words.push(
+        `Logged${session.date === null ? "" : ` ${session.date}`}: ${activity.rungs[at]?.name ?? item.rung}, ${loggedWords(item)}.`,
+      );
       if (item.done === "asPlanned" && !item.gaveWay) {
         done = Math.max(done, at);
         // What gave way before is open again one rung above what has since been done as planned.
@@ -68,12 +70,21 @@ function loggedWords(item: PreviousItem): string {
 }
 
 /** Positions and demands that pain or breath closed in the look, until they are tried again. */
-export function closedByStops(findings: Findings): readonly { readonly positions: readonly string[]; readonly demands: readonly string[]; readonly words: string }[] {
+export function closedByStops(
+  findings: Findings,
+): readonly { readonly positions: readonly string[]; readonly demands: readonly string[]; readonly words: string }[] {
   return findings.look.flatMap((entry) => {
     if (entry.stoppedBy !== "pain" && entry.stoppedBy !== "breath") return [];
     const place = LOOK_PLACES[entry.task];
     const what = entry.stoppedBy === "pain" ? "pain" : "shortness of breath";
-    const demands = entry.stoppedBy === "breath" ? place.demands.filter((demand) => demand === "pronePressure") : place.demands;
-    return [{ positions: place.positions, demands, words: `In the look "${place.words}" was stopped by ${what}: kept out until it is tried again.` }];
+    const demands =
+      entry.stoppedBy === "breath" ? place.demands.filter((demand) => demand === "pronePressure") : place.demands;
+    return [
+      {
+        positions: place.positions,
+        demands,
+        words: `In the look "${place.words}" was stopped by ${what}: kept out until it is tried again.`,
+      },
+    ];
   });
 }

@@ -21,12 +21,18 @@ const LAID_DOWN = 0.02;
 export function factsOf(body: Body, pose: ClosedPose, loads: readonly ContactLoad[]): RungFacts {
   const sides: Partial<Record<DemandId, readonly Side[]>> = {};
   for (const { demand, patch } of CARRIES) {
-    sides[demand] = SIDES.filter((side) => loads.some((load) => load.side === side && patch.test(load.patch) && Math.abs(load.share) > LAID_DOWN));
+    sides[demand] = SIDES.filter((side) =>
+      loads.some((load) => load.side === side && patch.test(load.patch) && Math.abs(load.share) > LAID_DOWN),
+    );
   }
   const legShare: Partial<Record<Side, number>> = {};
   for (const side of SIDES) {
-    legShare[side] = loads.filter((load) => load.side === side && LEG.test(load.patch)).reduce((sum, load) => sum + Math.max(load.share, 0), 0);
+    legShare[side] = loads
+      .filter((load) => load.side === side && LEG.test(load.patch))
+      .reduce((sum, load) => sum + Math.max(load.share, 0), 0);
   }
-  const hipFlexionDeg = Math.max(...SIDES.map((side) => degreesOf(pose.configuration.angles[body.angleIndex[`hipFlexion.${side}`]] ?? 0)));
+  const hipFlexionDeg = Math.max(
+    ...SIDES.map((side) => degreesOf(pose.configuration.angles[body.angleIndex[`hipFlexion.${side}`]] ?? 0)),
+  );
   return { sides, hipFlexionDeg, legShare };
 }

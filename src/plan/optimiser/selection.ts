@@ -24,9 +24,7 @@ export interface Item {
 export function inOrder(items: readonly Item[]): Item[] {
   const needed = new Set(items.flatMap((item) => item.option.prerequisite ?? []));
   const rank = (item: Item) => (needed.has(item.option.rung) ? 0 : 1);
-  return [...items].sort(
-    (a, b) => rank(a) - rank(b) || a.at - b.at,
-  );
+  return [...items].sort((a, b) => rank(a) - rank(b) || a.at - b.at);
 }
 
 /** Whether an option may be done beside those chosen: a rung once, one of a pair of substitutes, neighbours of a ladder. */

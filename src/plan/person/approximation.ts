@@ -23,7 +23,10 @@ const N = SLOT_COUNT;
  * (expectation propagation; nonlinear tasks are taken along their gradient, renewed in every sweep).
  * @source Minka 2001, the general method
  */
-export function approximateBelief(prior: Belief, evidence: readonly Evidence[]): { belief: Belief; sites: readonly Site[] } {
+export function approximateBelief(
+  prior: Belief,
+  evidence: readonly Evidence[],
+): { belief: Belief; sites: readonly Site[] } {
   const mean = Float64Array.from(prior.mean);
   const covariance = Float64Array.from(prior.covariance);
   const sites: Site[] = evidence.map(() => ({
@@ -69,7 +72,13 @@ export function withoutSite(belief: Belief, site: Site): Belief {
 }
 
 /** Multiplies the belief by a normal statement along a direction: a rank-one change. */
-function addAlong(mean: Float64Array, covariance: Float64Array, direction: Float64Array, precision: number, pull: number): void {
+function addAlong(
+  mean: Float64Array,
+  covariance: Float64Array,
+  direction: Float64Array,
+  precision: number,
+  pull: number,
+): void {
   if (precision === 0 && pull === 0) return;
   const along = new Float64Array(N);
   for (let i = 0; i < N; i++) {
@@ -93,7 +102,11 @@ function addAlong(mean: Float64Array, covariance: Float64Array, direction: Float
 }
 
 /** Mean and variance of a normal times a likelihood, on evenly spaced points over five spreads. */
-function matchMoments(logLikelihood: (x: number) => number, mean: number, variance: number): { mean: number; variance: number } {
+function matchMoments(
+  logLikelihood: (x: number) => number,
+  mean: number,
+  variance: number,
+): { mean: number; variance: number } {
   const spread = Math.sqrt(variance);
   const xs: number[] = [];
   const logs: number[] = [];

@@ -18,7 +18,11 @@ const NAMED_BELOW = 0.02;
 const POINTS = 31;
 
 /** Names the findings that the others make hardly possible. */
-export function findDisagreements(belief: Belief, evidence: readonly Evidence[], sites: readonly Site[]): Disagreement[] {
+export function findDisagreements(
+  belief: Belief,
+  evidence: readonly Evidence[],
+  sites: readonly Site[],
+): Disagreement[] {
   const anySeen = evidence.some((item) => item.seenInFunction);
   return evidence.flatMap((item, k): Disagreement[] => {
     const site = sites[k];

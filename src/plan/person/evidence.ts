@@ -25,7 +25,10 @@ export interface Evidence {
   /** Probability of every result that could have been found, given x, and which was found; for disagreement. */
   readonly outcomes: { readonly found: number; readonly probabilities: (x: number) => readonly number[] } | null;
 }
-export type Quantity = { readonly of: "strength"; readonly slot: number } | { readonly of: "effort"; readonly task: EffortModel } | { readonly of: "share"; readonly task: EffortModel; readonly joint: string };
+export type Quantity =
+  | { readonly of: "strength"; readonly slot: number }
+  | { readonly of: "effort"; readonly task: EffortModel }
+  | { readonly of: "share"; readonly task: EffortModel; readonly joint: string };
 
 /** Value of the quantity at latent strengths z, with its gradient in z. */
 export function evaluateQuantity(quantity: Quantity, z: Float64Array, gradient: Float64Array | null): number {

@@ -1,6 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { seededStream } from "../../quantity/random.ts";
-import { type Evidence, type EffortModel, strengthLikelihood, taskLikelihood, taskOutcomes, TASK_RESULTS } from "./evidence.ts";
+import {
+  type Evidence,
+  type EffortModel,
+  strengthLikelihood,
+  taskLikelihood,
+  taskOutcomes,
+  TASK_RESULTS,
+} from "./evidence.ts";
 import { buildPersonModel } from "./model.ts";
 import { cumulative, cumulativeDelayed, quantile } from "./normal.ts";
 import { latentOf, priorBelief, strengthOf } from "./prior.ts";
@@ -24,14 +31,29 @@ function plainTask(loads: ReadonlyMap<number, number>): EffortModel {
 }
 const hip = slotIndex("weak", "hipExtension");
 const knee = slotIndex("weak", "kneeExtension");
-const bridge = plainTask(new Map([[hip, 0.15], [slotIndex("weak", "kneeFlexion"), 0.08], [slotIndex("strong", "hipExtension"), 0.15]]));
+const bridge = plainTask(
+  new Map([
+    [hip, 0.15],
+    [slotIndex("weak", "kneeFlexion"), 0.08],
+    [slotIndex("strong", "hipExtension"), 0.15],
+  ]),
+);
 const grade = (slot: number, q: readonly [number, number, number]): Evidence => ({
-  id: `grade.${slot}`, words: "grade", kind: "grade", seenInFunction: false,
-  quantity: { of: "strength", slot }, logLikelihood: strengthLikelihood(q), outcomes: null,
+  id: `grade.${slot}`,
+  words: "grade",
+  kind: "grade",
+  seenInFunction: false,
+  quantity: { of: "strength", slot },
+  logLikelihood: strengthLikelihood(q),
+  outcomes: null,
 });
 const seen = (task: EffortModel, result: (typeof TASK_RESULTS)[number]): Evidence => ({
-  id: "look.bridge", words: "bridge", kind: "look", seenInFunction: true,
-  quantity: { of: "effort", task }, logLikelihood: taskLikelihood(result, 0.25),
+  id: "look.bridge",
+  words: "bridge",
+  kind: "look",
+  seenInFunction: true,
+  quantity: { of: "effort", task },
+  logLikelihood: taskLikelihood(result, 0.25),
   outcomes: { found: TASK_RESULTS.indexOf(result), probabilities: taskOutcomes(0.25) },
 });
 
@@ -46,7 +68,8 @@ describe("the normal distribution", () => {
     const [spread, delay, x] = [0.34, 0.5, 0.2];
     let sum = 0;
     const step = 1e-3;
-    for (let t = step / 2; t < 8; t += step) sum += (Math.exp(-t / delay) / delay) * cumulative((x - t) / spread) * step;
+    for (let t = step / 2; t < 8; t += step)
+      sum += (Math.exp(-t / delay) / delay) * cumulative((x - t) / spread) * step;
     expect(cumulativeDelayed(x, spread, delay)).toBeCloseTo(sum, 5);
   });
 });
@@ -67,7 +90,14 @@ describe("the person model", () => {
     // Brute force in the three strengths that matter, conditioned by rejection on a fine grid of draws from the prior.
     const cholesky = (size: number, a: (i: number, j: number) => number) => {
       const l: number[][] = [];
-      for (let i = 0; i < size; i++) { l.push([]); for (let j = 0; j <= i; j++) { let s = a(i, j); for (let k = 0; k < j; k++) s -= (l[i]?.[k] ?? 0) * (l[j]?.[k] ?? 0); (l[i] as number[])[j] = i === j ? Math.sqrt(s) : s / (l[j]?.[j] ?? 1); } }
+      for (let i = 0; i < size; i++) {
+        l.push([]);
+        for (let j = 0; j <= i; j++) {
+          let s = a(i, j);
+          for (let k = 0; k < j; k++) s -= (l[i]?.[k] ?? 0) * (l[j]?.[k] ?? 0);
+          (l[i] as number[])[j] = i === j ? Math.sqrt(s) : s / (l[j]?.[j] ?? 1);
+        }
+      }
       return l;
     };
     const ids = [hip, knee, slotIndex("weak", "kneeFlexion"), slotIndex("strong", "hipExtension")];
@@ -77,13 +107,20 @@ describe("the person model", () => {
     for (let n = 0; n < 60000; n++) {
       const e = [0, 1, 2, 3].map(() => quantile(Math.min(Math.max(stream(), 1e-9), 1 - 1e-9)));
       const z = new Float64Array(SLOT_COUNT);
-      ids.forEach((id, i) => { z[id] = (prior.mean[id] ?? 0) + e.reduce((s, v, k) => s + (k <= i ? (l[i]?.[k] ?? 0) * v : 0), 0); });
+      ids.forEach((id, i) => {
+        z[id] = (prior.mean[id] ?? 0) + e.reduce((s, v, k) => s + (k <= i ? (l[i]?.[k] ?? 0) * v : 0), 0);
+      });
       const s = Float64Array.from(z, strengthOf);
-      const w = Math.exp((evidence[0]?.logLikelihood(z[knee] ?? 0) ?? 0) + (evidence[1]?.logLikelihood(bridge.logEffort(s)) ?? 0));
+      const w = Math.exp(
+        (evidence[0]?.logLikelihood(z[knee] ?? 0) ?? 0) + (evidence[1]?.logLikelihood(bridge.logEffort(s)) ?? 0),
+      );
       total += w;
       mean += w * (s[hip] ?? 0);
     }
-    const weighted = model.samples.draws.reduce((sum, draw, k) => sum + (draw[hip] ?? 0) * (model.samples.weights[k] ?? 0), 0);
+    const weighted = model.samples.draws.reduce(
+      (sum, draw, k) => sum + (draw[hip] ?? 0) * (model.samples.weights[k] ?? 0),
+      0,
+    );
     // Allowance: three standard errors of two means over some 500 effective draws of a quantity spread by about 0.2.
     expect(Math.abs(weighted - mean / total)).toBeLessThan(0.04);
   });
@@ -99,12 +136,20 @@ describe("the person model", () => {
     expect(low.ranges[knee]?.middle).toBeLessThan(0.07);
     expect(low.ranges[knee]?.high).toBeLessThan(0.12);
     expect(low.ranges[hip]?.middle ?? 1).toBeLessThan(none.ranges[hip]?.middle ?? 0);
-    expect(Math.abs((low.ranges[slotIndex("strong", "elbowFlexion")]?.middle ?? 0) - (none.ranges[slotIndex("strong", "elbowFlexion")]?.middle ?? 0))).toBeLessThan(0.12);
+    expect(
+      Math.abs(
+        (low.ranges[slotIndex("strong", "elbowFlexion")]?.middle ?? 0) -
+          (none.ranges[slotIndex("strong", "elbowFlexion")]?.middle ?? 0),
+      ),
+    ).toBeLessThan(0.12);
   });
   it("a better result never makes the task look harder", () => {
     const efforts = TASK_RESULTS.map((result) => {
       const model = buildPersonModel("oneSide", [seen(bridge, result)]);
-      return model.samples.draws.reduce((sum, draw, k) => sum + bridge.logEffort(draw) * (model.samples.weights[k] ?? 0), 0);
+      return model.samples.draws.reduce(
+        (sum, draw, k) => sum + bridge.logEffort(draw) * (model.samples.weights[k] ?? 0),
+        0,
+      );
     });
     for (let k = 1; k < efforts.length; k++) expect(efforts[k]).toBeLessThanOrEqual((efforts[k - 1] ?? 0) + 0.02);
   });

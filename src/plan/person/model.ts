@@ -50,7 +50,12 @@ export function buildPersonModel(pattern: Pattern, findings: readonly Evidence[]
   const believed = evidence.filter((item) => !setAside.has(item.id));
   const { belief, sites } = setAside.size === 0 ? first : approximateBelief(prior, believed);
   const samples = drawStrengths(prior, belief, believed, draws);
-  const ranges = Array.from({ length: SLOT_COUNT }, (_, i) => weightedRange(samples.draws.map((draw) => draw[i] ?? 0), samples.weights));
+  const ranges = Array.from({ length: SLOT_COUNT }, (_, i) =>
+    weightedRange(
+      samples.draws.map((draw) => draw[i] ?? 0),
+      samples.weights,
+    ),
+  );
   const trail = evidence.map((item): TrailEntry => {
     const k = believed.indexOf(item);
     const site = k < 0 ? undefined : sites[k];
@@ -66,7 +71,8 @@ function describeSite(item: Evidence, site: Site | undefined, belief: Belief): T
   let variance = 0;
   let at = 0;
   for (let i = 0; i < SLOT_COUNT; i++) {
-    for (let j = 0; j < SLOT_COUNT; j++) along[i] = (along[i] ?? 0) + (belief.covariance[i * SLOT_COUNT + j] ?? 0) * (site.direction[j] ?? 0);
+    for (let j = 0; j < SLOT_COUNT; j++)
+      along[i] = (along[i] ?? 0) + (belief.covariance[i * SLOT_COUNT + j] ?? 0) * (site.direction[j] ?? 0);
     at += (site.direction[i] ?? 0) * (belief.mean[i] ?? 0);
   }
   for (let i = 0; i < SLOT_COUNT; i++) variance += (site.direction[i] ?? 0) * (along[i] ?? 0);
@@ -79,7 +85,8 @@ function describeSite(item: Evidence, site: Site | undefined, belief: Belief): T
     const before = now + (along[i] ?? 0) * shift;
     const from = strengthOf(before);
     const to = strengthOf(now);
-    if (mostMoved === null || Math.abs(to - from) > Math.abs(mostMoved.to - mostMoved.from)) mostMoved = { slot: i, from, to };
+    if (mostMoved === null || Math.abs(to - from) > Math.abs(mostMoved.to - mostMoved.from))
+      mostMoved = { slot: i, from, to };
     const own = belief.covariance[i * SLOT_COUNT + i] ?? 1;
     const wide = own + site.precision * scale * (along[i] ?? 0) ** 2;
     narrowed = Math.max(narrowed, 1 - Math.sqrt(own / wide));

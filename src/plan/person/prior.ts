@@ -60,7 +60,8 @@ function correlation(i: number, j: number): number {
   const a = groupOf(i);
   const b = groupOf(j);
   let shared: number = COMMON.all;
-  const sideOfGroup = (group: LimbGroup) => (group.startsWith("weak") ? "weak" : group.startsWith("strong") ? "strong" : "trunk");
+  const sideOfGroup = (group: LimbGroup) =>
+    group.startsWith("weak") ? "weak" : group.startsWith("strong") ? "strong" : "trunk";
   if (sideOfGroup(a) === sideOfGroup(b)) shared += COMMON.side;
   if (a === b) shared += COMMON.limb;
   if (jointOf(i) === jointOf(j)) shared += COMMON.joint;

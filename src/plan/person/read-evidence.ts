@@ -72,7 +72,13 @@ function anchorStrengths(findings: Findings): Float64Array[] {
   const stream = seededStream(77);
   return Array.from({ length: ANCHORS }, (_, k) => {
     const common = 1.6 * (2 * stream() - 1);
-    return Float64Array.from({ length: SLOT_COUNT }, (_, i) => strengthOf((mean[i] ?? 0) + Math.sqrt(covariance[i * SLOT_COUNT + i] ?? 0) * (common + 1.1 * (2 * stream() - 1) * (k % 2 === 0 ? 1 : 0.5))));
+    return Float64Array.from({ length: SLOT_COUNT }, (_, i) =>
+      strengthOf(
+        (mean[i] ?? 0) +
+          Math.sqrt(covariance[i * SLOT_COUNT + i] ?? 0) *
+            (common + 1.1 * (2 * stream() - 1) * (k % 2 === 0 ? 1 : 0.5)),
+      ),
+    );
   });
 }
 
@@ -95,7 +101,10 @@ function readGrade(findings: Findings, body: Body, entry: StrengthEntry): Eviden
     };
   }
   const moment = "newtonMetres" in reading ? reading.newtonMetres : reading.newtons * reading.leverMetres;
-  const normal = entry.side === null ? trunkNorm(body.size, findings.ageYears, entry.key) : peakNorm(body.size, findings.ageYears, entry.key);
+  const normal =
+    entry.side === null
+      ? trunkNorm(body.size, findings.ageYears, entry.key)
+      : peakNorm(body.size, findings.ageYears, entry.key);
   const middle = Math.max(moment / normal, 0.005);
   const spread = Math.exp(1.645 * DYNAMOMETER_SPREAD);
   return {
@@ -112,8 +121,15 @@ function readGrade(findings: Findings, body: Body, entry: StrengthEntry): Eviden
 const GRADES: readonly GradeCode[] = ["0", "1", "2-", "2", "2+", "3-", "3", "3+", "4-", "4", "4+", "5-", "5"];
 
 /** Probability of each grade for a latent strength: thresholds midway (in ln) between the medians of neighbouring grades. */
-function gradeOutcomes(findings: Findings, body: Body, key: LimbStrengthKey | `trunk.${TrunkStrengthKey}`, found: GradeCode): NonNullable<Evidence["outcomes"]> {
-  const medians = GRADES.map((grade) => Math.log(Math.max(gradeQuantiles(body, findings.ageYears, key, grade)[1], 0.002)));
+function gradeOutcomes(
+  findings: Findings,
+  body: Body,
+  key: LimbStrengthKey | `trunk.${TrunkStrengthKey}`,
+  found: GradeCode,
+): NonNullable<Evidence["outcomes"]> {
+  const medians = GRADES.map((grade) =>
+    Math.log(Math.max(gradeQuantiles(body, findings.ageYears, key, grade)[1], 0.002)),
+  );
   const borders = medians.slice(1).map((median, k) => (median + (medians[k] ?? median)) / 2);
   const at = GRADES.indexOf(found === "1+" ? "2-" : found);
   return {
@@ -121,12 +137,18 @@ function gradeOutcomes(findings: Findings, body: Body, key: LimbStrengthKey | `t
     probabilities: (z) => {
       const log = Math.log(Math.max(strengthOf(z), 0.002));
       const below = borders.map((border) => cumulative((border - log) / 0.3));
-      return GRADES.map((_, k) => Math.max((below[k] ?? 1) - (k === 0 ? 0 : (below[k - 1] ?? 0)), 0) * 0.97 + 0.03 / GRADES.length);
+      return GRADES.map(
+        (_, k) => Math.max((below[k] ?? 1) - (k === 0 ? 0 : (below[k - 1] ?? 0)), 0) * 0.97 + 0.03 / GRADES.length,
+      );
     },
   };
 }
 
-function readTask(entry: LookEntry, k: number, effortOf: (activity: string, rung: string) => EffortModel | null): Evidence[] {
+function readTask(
+  entry: LookEntry,
+  k: number,
+  effortOf: (activity: string, rung: string) => EffortModel | null,
+): Evidence[] {
   if (entry.result === "notTried") return [];
   const place = LOOK_PLACES[entry.task];
   const task = effortOf(place.activity, rungFor(entry, place.rung));
@@ -143,11 +165,20 @@ function readTask(entry: LookEntry, k: number, effortOf: (activity: string, rung
       outcomes: { found: TASK_RESULTS.indexOf(entry.result), probabilities: taskOutcomes(delay) },
     },
   ];
-  if (entry.gaveWay !== null) evidence.push(gaveWay(`look.${entry.task}.${k}.gaveWay`, place.words, task, entry.gaveWay.joint, entry.gaveWay.side));
+  if (entry.gaveWay !== null)
+    evidence.push(
+      gaveWay(`look.${entry.task}.${k}.gaveWay`, place.words, task, entry.gaveWay.joint, entry.gaveWay.side),
+    );
   return evidence;
 }
 
-const RESULTS = { cannot: "cannot", withHelp: "with help", withTouch: "with a touch", alone: "alone", aloneWell: "alone and well" } as const;
+const RESULTS = {
+  cannot: "cannot",
+  withHelp: "with help",
+  withTouch: "with a touch",
+  alone: "alone",
+  aloneWell: "alone and well",
+} as const;
 
 /** Standing up is another task from another seat: the nearest rung of the ladder by the height seen. */
 function rungFor(entry: LookEntry, usual: string): string {
@@ -177,7 +208,8 @@ function readLogs(findings: Findings, effortOf: (activity: string, rung: string)
       const task = effortOf(item.activity, item.rung);
       if (task === null) return [];
       const helped = item.help !== null && !["alone", "setUp", "standBy", "touching"].includes(item.help);
-      const result = item.done === "notDone" ? "cannot" : helped ? "withHelp" : item.help === "touching" ? "withTouch" : "alone";
+      const result =
+        item.done === "notDone" ? "cannot" : helped ? "withHelp" : item.help === "touching" ? "withTouch" : "alone";
       const id = `log.${String(s).padStart(2, "0")}.${item.activity}.${item.rung}.${k}`;
       const evidence: Evidence[] = [
         {
@@ -190,7 +222,8 @@ function readLogs(findings: Findings, effortOf: (activity: string, rung: string)
           outcomes: { found: TASK_RESULTS.indexOf(result), probabilities: taskOutcomes(0.3) },
         },
       ];
-      if (item.gaveWay !== null) evidence.push(gaveWay(`${id}.gaveWay`, `logged ${item.activity}`, task, item.gaveWay.joint, item.gaveWay.side));
+      if (item.gaveWay !== null)
+        evidence.push(gaveWay(`${id}.gaveWay`, `logged ${item.activity}`, task, item.gaveWay.joint, item.gaveWay.side));
       return evidence;
     }),
   );

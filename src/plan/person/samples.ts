@@ -26,7 +26,12 @@ const MOVED_DRAWS = 200;
  * Draws from the normal belief, a little widened, then weighs each draw by what the findings really say of it.
  * The seed is fixed: it depends on neither label nor side, so the same findings always give the same answer.
  */
-export function drawStrengths(prior: Belief, belief: Belief, evidence: readonly Evidence[], count: number): StrengthSamples {
+export function drawStrengths(
+  prior: Belief,
+  belief: Belief,
+  evidence: readonly Evidence[],
+  count: number,
+): StrengthSamples {
   const root = lowerRoot(belief.covariance, WIDEN);
   const priorRoot = lowerRoot(prior.covariance, 1);
   const stream = seededStream(SEED);
@@ -63,7 +68,13 @@ export function drawStrengths(prior: Belief, belief: Belief, evidence: readonly 
 }
 
 /** One move along an ellipse through the draw that leaves the target unchanged (Murray, Adams and MacKay 2010). */
-function sliceMove(z: Float64Array, mean: Float64Array, root: Float64Array, ratio: (z: Float64Array) => number, stream: () => number): Float64Array {
+function sliceMove(
+  z: Float64Array,
+  mean: Float64Array,
+  root: Float64Array,
+  ratio: (z: Float64Array) => number,
+  stream: () => number,
+): Float64Array {
   const noise = Float64Array.from({ length: N }, () => quantile(Math.min(Math.max(stream(), 1e-9), 1 - 1e-9)));
   const other = placed(mean, root, noise, 1);
   const level = ratio(z) + Math.log(Math.max(stream(), 1e-300));
@@ -151,7 +162,10 @@ function resampled(latents: readonly Float64Array[], weights: Float64Array): Flo
 }
 
 /** The weighted 5th, 50th and 95th percentile of values that go with the draws. */
-export function weightedRange(values: readonly number[], weights: Float64Array): { low: number; middle: number; high: number } {
+export function weightedRange(
+  values: readonly number[],
+  weights: Float64Array,
+): { low: number; middle: number; high: number } {
   const order = values.map((_, i) => i).sort((a, b) => (values[a] ?? 0) - (values[b] ?? 0) || a - b);
   const at = (share: number): number => {
     let sum = 0;

@@ -25,7 +25,11 @@ export interface Worth {
  * for each minute it takes. Linear in the belief, so it is a ranking, not a promise.
  * @param targets gradients of the log efforts in the latent strengths
  */
-export function rankCandidates(belief: Belief, candidates: readonly Candidate[], targets: readonly Float64Array[]): Worth[] {
+export function rankCandidates(
+  belief: Belief,
+  candidates: readonly Candidate[],
+  targets: readonly Float64Array[],
+): Worth[] {
   const worths = candidates.map((candidate): Worth => {
     const own = quadratic(belief.covariance, candidate.direction) + candidate.noiseVariance;
     let narrowing = 0;

@@ -65,7 +65,8 @@ export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float6
         const sum = jointEffort(by, j, inverse);
         for (let k = by.starts[j] ?? 0; k < (by.starts[j + 1] ?? 0); k++) {
           const slot = by.slots[k] ?? SLOT_COUNT;
-          if (slot < SLOT_COUNT) into[slot] = (into[slot] ?? 0) - (sum * sum * (by.loads[k] ?? 0) * (inverse[slot] ?? 1)) / above;
+          if (slot < SLOT_COUNT)
+            into[slot] = (into[slot] ?? 0) - (sum * sum * (by.loads[k] ?? 0) * (inverse[slot] ?? 1)) / above;
         }
       }
     },
@@ -121,7 +122,8 @@ const BALLS = new Set(["hip", "shoulder", "trunk", "neck"]);
 function jointEffort(kept: Kept, joint: number, inverse: Float64Array): number {
   let sum = 0;
   const end = kept.starts[joint + 1] ?? 0;
-  for (let k = kept.starts[joint] ?? 0; k < end; k++) sum += (kept.loads[k] ?? 0) * (inverse[kept.slots[k] ?? SLOT_COUNT] ?? 1);
+  for (let k = kept.starts[joint] ?? 0; k < end; k++)
+    sum += (kept.loads[k] ?? 0) * (inverse[kept.slots[k] ?? SLOT_COUNT] ?? 1);
   return sum;
 }
 

@@ -3,7 +3,7 @@ import type { PositionId } from "../../practice/codes.ts";
 import type { PrecautionFinding } from "../../practice/precautions/precaution.ts";
 import type { RungToday } from "../assess/rung-today.ts";
 import type { Findings } from "../findings.ts";
-import { type Locks, type Option, type SessionProblem } from "../optimiser/problem.ts";
+import type { Locks, Option, SessionProblem } from "../optimiser/problem.ts";
 import { type DoseToday, dosesFor } from "./dose-today.ts";
 import { type LadderStepToday, stepOnLadder } from "./ladder-step.ts";
 import { needsOf } from "./needs.ts";
@@ -37,7 +37,14 @@ export function workingMinutes(slotMinutes: number): number {
 }
 
 /** Puts today's eligible rungs, the ways between positions and the wishes into the session problem. */
-export function buildProblem(findings: Findings, precautions: readonly PrecautionFinding[], rungs: readonly RungToday[], ways: Ways, slotMinutes: number, locks: Locks): BuiltProblem {
+export function buildProblem(
+  findings: Findings,
+  precautions: readonly PrecautionFinding[],
+  rungs: readonly RungToday[],
+  ways: Ways,
+  slotMinutes: number,
+  locks: Locks,
+): BuiltProblem {
   const arrival: PositionId = findings.place === "bed" ? "supine" : "short-sitting";
   const needs = needsOf(findings);
   const last = findings.previous[findings.previous.length - 1];
@@ -74,7 +81,11 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
       });
     });
   }
-  const used = new Set<string>([...options.map((option) => option.position), arrival, ...TRANSITIONS.flatMap((each) => [each.from, each.to])]);
+  const used = new Set<string>([
+    ...options.map((option) => option.position),
+    arrival,
+    ...TRANSITIONS.flatMap((each) => [each.from, each.to]),
+  ]);
   const positions = POSITIONS.filter((position) => used.has(position.id)).flatMap((position) => {
     const back = ways.back(position.id);
     if (back === null) return [];
@@ -84,12 +95,22 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
         id: position.id,
         wayBack: { halfMinutes: Math.round(back.way.minutes * 2), strength: Math.round(back.way.strengthShare * 100) },
         canEnd: back.way.strengthShare <= 0.3,
-        entry: entry === null ? null : { halfMinutes: Math.round(entry.minutes * 2), strength: Math.round(entry.strengthShare * 100), cost: entry.kneelDowns * PRICES.kneelDown + entry.sideChanges * PRICES.sideChange },
+        entry:
+          entry === null
+            ? null
+            : {
+                halfMinutes: Math.round(entry.minutes * 2),
+                strength: Math.round(entry.strengthShare * 100),
+                cost: entry.kneelDowns * PRICES.kneelDown + entry.sideChanges * PRICES.sideChange,
+              },
       },
     ];
   });
   const known = new Set<string>(positions.map((position) => position.id));
-  const links = TRANSITIONS.filter((each) => known.has(each.from) && known.has(each.to) && each.from !== each.to && ways.between(each.from, each.to) !== null).map((each) => ({
+  const links = TRANSITIONS.filter(
+    (each) =>
+      known.has(each.from) && known.has(each.to) && each.from !== each.to && ways.between(each.from, each.to) !== null,
+  ).map((each) => ({
     id: each.id,
     from: each.from,
     to: each.to,
@@ -100,7 +121,9 @@ export function buildProblem(findings: Findings, precautions: readonly Precautio
     kneelDowns: each.kneelDowns,
     sideChange: each.sideChange,
   }));
-  const dropped = (last?.items ?? []).filter((item) => item.done !== "notDone").flatMap((item) => repeatedToday(item, eligible, steps));
+  const dropped = (last?.items ?? [])
+    .filter((item) => item.done !== "notDone")
+    .flatMap((item) => repeatedToday(item, eligible, steps));
   const problem: SessionProblem = {
     positions,
     links,
@@ -131,7 +154,9 @@ function prerequisiteOf(findings: Findings, today: RungToday, eligible: readonly
   if (first === undefined || today.seenDone) return null;
   const [activity, rung] = first.split("/");
   const before = eligible.find((each) => each.activity.id === activity && each.rung.id === rung);
-  const logged = findings.previous.some((session) => session.items.some((item) => item.activity === activity && item.done === "asPlanned"));
+  const logged = findings.previous.some((session) =>
+    session.items.some((item) => item.activity === activity && item.done === "asPlanned"),
+  );
   return before?.seenDone === true || logged ? null : first;
 }
 
@@ -150,7 +175,8 @@ function worthOf(findings: Findings, today: RungToday, step: LadderStepToday | n
   const effort = today.asks === null ? 0 : today.asks.cautious;
   let worth = effort < 0.15 ? -12 : effort < 0.3 ? 0 : effort <= 0.85 ? 14 : effort <= 1 ? 2 : -4;
   // A ladder not seen yet is entered low, and where it takes no push.
-  if (today.seen === null && step === null) worth -= 5 * today.index + (today.help !== null && today.help.newtons > 0 ? 20 : 0);
+  if (today.seen === null && step === null)
+    worth -= 5 * today.index + (today.help !== null && today.help.newtons > 0 ? 20 : 0);
   for (const limb of ["arm", "leg", "trunk"] as const) {
     if (findings.approach[limb] === "train" && today.rung.limbs[limb] === "train") worth += 6;
     if (findings.approach[limb] === "spare" && today.rung.limbs[limb] === "lend") worth -= 8;
@@ -161,18 +187,32 @@ function worthOf(findings: Findings, today: RungToday, step: LadderStepToday | n
   return worth;
 }
 
-function changeOf(today: RungToday, last: readonly { readonly activity: string; readonly rung: string }[] | null, step: LadderStepToday | null): Option["change"] {
+function changeOf(
+  today: RungToday,
+  last: readonly { readonly activity: string; readonly rung: string }[] | null,
+  step: LadderStepToday | null,
+): Option["change"] {
   if (last === null) return { kind: "kept", cost: 0 };
   const same = last.find((item) => item.activity === today.activity.id);
   if (same === undefined) return { kind: "new", cost: CHANGE };
-  if (same.rung === today.rung.id) return { kind: "kept", cost: step !== null && step.step !== "stay" && step.last === today.index && step.today !== today.index ? 10 : 0 };
+  if (same.rung === today.rung.id)
+    return {
+      kind: "kept",
+      cost: step !== null && step.step !== "stay" && step.last === today.index && step.today !== today.index ? 10 : 0,
+    };
   return { kind: "shifted", cost: step !== null && step.today === today.index ? 0 : SHIFT };
 }
 
 /** What of last time is expected again: the rung the ladder has come to. What is barred today is dropped for nothing: it has a reason. */
-function repeatedToday(item: { readonly activity: string; readonly rung: string }, eligible: readonly RungToday[], steps: ReadonlyMap<string, LadderStepToday>): SessionProblem["lastTime"] {
+function repeatedToday(
+  item: { readonly activity: string; readonly rung: string },
+  eligible: readonly RungToday[],
+  steps: ReadonlyMap<string, LadderStepToday>,
+): SessionProblem["lastTime"] {
   const own = eligible.filter((each) => each.activity.id === item.activity);
   const step = steps.get(item.activity);
-  const target = (step === undefined ? undefined : own.find((each) => each.index === step.today)) ?? own.find((each) => each.rung.id === item.rung);
+  const target =
+    (step === undefined ? undefined : own.find((each) => each.index === step.today)) ??
+    own.find((each) => each.rung.id === item.rung);
   return target === undefined ? [] : [{ rung: `${item.activity}/${target.rung.id}`, dropCost: CHANGE }];
 }

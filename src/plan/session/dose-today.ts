@@ -24,7 +24,11 @@ const SET_UP = 1;
  * Doses that may be chosen for a rung: the full one and a shorter one. Harder for this body: fewer repetitions and longer
  * rests, by the bands of the dosing table; holds no longer than the conditions allow.
  */
-export function dosesFor(today: RungToday, precautions: readonly PrecautionFinding[], ageYears: number): readonly DoseToday[] {
+export function dosesFor(
+  today: RungToday,
+  precautions: readonly PrecautionFinding[],
+  ageYears: number,
+): readonly DoseToday[] {
   const { dose } = today.rung;
   const effort = today.asks === null ? 0.7 : today.asks.cautious;
   const band = EFFORT_BANDS.find(({ upTo }) => effort <= upTo) ?? EFFORT_BANDS[EFFORT_BANDS.length - 1];

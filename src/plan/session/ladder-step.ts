@@ -22,8 +22,12 @@ export function stepOnLadder(findings: Findings, activity: Activity): LadderStep
   const rung = activity.rungs[last];
   if (rung === undefined) return null;
   const days = logged.filter((item) => item.rung === rung.id).map((item) => readDay(item, activity));
-  const { step, because, source } = judgeLadderStep(days, { sets: rung.dose.sets, ...(rung.dose.repetitions === undefined ? {} : { repetitions: rung.dose.repetitions }) });
-  const today = step === "up" ? Math.min(last + 1, activity.rungs.length - 1) : step === "down" ? Math.max(last - 1, 0) : last;
+  const { step, because, source } = judgeLadderStep(days, {
+    sets: rung.dose.sets,
+    ...(rung.dose.repetitions === undefined ? {} : { repetitions: rung.dose.repetitions }),
+  });
+  const today =
+    step === "up" ? Math.min(last + 1, activity.rungs.length - 1) : step === "down" ? Math.max(last - 1, 0) : last;
   return { step, last, today, because, source };
 }
 

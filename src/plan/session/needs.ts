@@ -8,7 +8,8 @@ export function needsOf(findings: Findings): Readonly<Record<PurposeId, number>>
   for (const goal of findings.goals) {
     const text = goal.toLowerCase();
     const aimed = GOAL_WORDS.find(({ words }) => words.some((word) => text.includes(word)));
-    for (const purpose of aimed?.purposes ?? []) needs[purpose] = Math.max(needs[purpose], BASE_NEED[purpose] + GOAL_NEED);
+    for (const purpose of aimed?.purposes ?? [])
+      needs[purpose] = Math.max(needs[purpose], BASE_NEED[purpose] + GOAL_NEED);
   }
   if (findings.approach.arm !== "train") needs.armReady = Math.round(needs.armReady / 3);
   if (findings.approach.leg === "spare") needs.stanceOnWeak = Math.round(needs.stanceOnWeak / 3);

@@ -29,13 +29,16 @@ export function effortSentence(asks: PoseAsks): string {
     case "edge":
       return `At the edge of what ${part} has; stay ready.`;
     default:
-      return asks.cautious > 1.3 ? `${upper(part)} would fold without help.` : `More than ${part} can be asked without help.`;
+      return asks.cautious > 1.3
+        ? `${upper(part)} would fold without help.`
+        : `More than ${part} can be asked without help.`;
   }
 }
 
 /** Which side carries, as a sentence: shares of the body's weight on each side's limbs. */
 export function loadSentence(asks: PoseAsks): { readonly sentence: string; readonly figure: string } {
-  const share = (side: "weak" | "strong") => asks.loads.filter((load) => load.side === side).reduce((sum, load) => sum + Math.max(load.share, 0), 0);
+  const share = (side: "weak" | "strong") =>
+    asks.loads.filter((load) => load.side === side).reduce((sum, load) => sum + Math.max(load.share, 0), 0);
   const weak = share("weak");
   const strong = share("strong");
   const rest = Math.max(0, 1 - weak - strong);

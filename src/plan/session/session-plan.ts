@@ -51,7 +51,13 @@ export interface Session {
   readonly items: readonly PlannedItem[];
   readonly moves: readonly PlannedMove[];
   readonly helperMoves: readonly HelperMove[];
-  readonly wayBack: { readonly from: PositionId; readonly to: PositionId; readonly minutes: number; readonly planned: readonly string[]; readonly hurry: readonly string[] } | null;
+  readonly wayBack: {
+    readonly from: PositionId;
+    readonly to: PositionId;
+    readonly minutes: number;
+    readonly planned: readonly string[];
+    readonly hurry: readonly string[];
+  } | null;
   readonly timeline: readonly Stretch[];
   readonly minutes: number;
   readonly workingMinutes: number;
@@ -87,7 +93,13 @@ export function guardOf(findings: Findings, today: RungToday, outline: BalanceOu
 export { quadrantOf };
 
 /** Turns the chosen options into the session a therapist reads: items with their reasons, moves, the helper's own moves, the line. */
-export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: Plan, ways: Ways, keeper: PoseKeeper): Session {
+export function unfoldSession(
+  findings: Findings,
+  built: BuiltProblem,
+  chosen: Plan,
+  ways: Ways,
+  keeper: PoseKeeper,
+): Session {
   const needs = needsOf(findings);
   const items: PlannedItem[] = [];
   const moves: PlannedMove[] = [];
@@ -102,7 +114,12 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
     for (const transition of steps) {
       moves.push({ beforeItem: items.length, transition });
       const minutes = Math.max(0.5, Math.round(transition.minutes * 2) / 2);
-      timeline.push({ fromMinute: clock, toMinute: clock + minutes, position: transition.to, centreHeight: restHeight(transition.to) });
+      timeline.push({
+        fromMinute: clock,
+        toMinute: clock + minutes,
+        position: transition.to,
+        centreHeight: restHeight(transition.to),
+      });
       clock += minutes;
       at = transition.to;
     }
@@ -117,9 +134,23 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
       const purpose = mainPurpose(today, needs, covered);
       const step = built.steps.get(today.activity.id) ?? null;
       const minutes = dose.halfMinutes / 2;
-      items.push({ today, dose, minutes, purpose, because: becauseOf(findings, today, purpose, step, minded), guard: guardOf(findings, today, outline), outline, step });
+      items.push({
+        today,
+        dose,
+        minutes,
+        purpose,
+        because: becauseOf(findings, today, purpose, step, minded),
+        guard: guardOf(findings, today, outline),
+        outline,
+        step,
+      });
       for (const each of Object.keys(today.rung.trains) as PurposeId[]) covered.set(each, (covered.get(each) ?? 0) + 1);
-      timeline.push({ fromMinute: clock, toMinute: clock + minutes, position: today.activity.position, centreHeight: heightOf(findings, keeper, poseOf(today.rung)) });
+      timeline.push({
+        fromMinute: clock,
+        toMinute: clock + minutes,
+        position: today.activity.position,
+        centreHeight: heightOf(findings, keeper, poseOf(today.rung)),
+      });
       clock += minutes;
     }
   });
@@ -134,11 +165,23 @@ export function unfoldSession(findings: Findings, built: BuiltProblem, chosen: P
     timeline.push({ fromMinute: clock, toMinute: clock + LOST_AFTER, position: at, centreHeight: restHeight(at) });
     clock += LOST_AFTER;
   }
-  return { items, moves, helperMoves: helperMovesOf(items, moves), wayBack, timeline: items.length === 0 ? [] : timeline, minutes: items.length === 0 ? 0 : clock, workingMinutes: built.workingMinutes };
+  return {
+    items,
+    moves,
+    helperMoves: helperMovesOf(items, moves),
+    wayBack,
+    timeline: items.length === 0 ? [] : timeline,
+    minutes: items.length === 0 ? 0 : clock,
+    workingMinutes: built.workingMinutes,
+  };
 }
 
 /** The purpose an item is mainly for: the most wanted one it trains that is not covered yet. */
-function mainPurpose(today: RungToday, needs: Readonly<Record<PurposeId, number>>, covered: ReadonlyMap<PurposeId, number>): PurposeId {
+function mainPurpose(
+  today: RungToday,
+  needs: Readonly<Record<PurposeId, number>>,
+  covered: ReadonlyMap<PurposeId, number>,
+): PurposeId {
   let best: PurposeId = today.activity.purposes[0] ?? "trunkControl";
   let most = Number.NEGATIVE_INFINITY;
   for (const purpose of ALL_PURPOSES) {
@@ -153,9 +196,17 @@ function mainPurpose(today: RungToday, needs: Readonly<Record<PurposeId, number>
   return best;
 }
 
-function becauseOf(findings: Findings, today: RungToday, purpose: PurposeId, step: LadderStepToday | null, minded: Set<string>): string[] {
+function becauseOf(
+  findings: Findings,
+  today: RungToday,
+  purpose: PurposeId,
+  step: LadderStepToday | null,
+  minded: Set<string>,
+): string[] {
   const goal = goalFor(findings, [purpose]);
-  const reasons = [`For ${PURPOSE_WORDS[purpose]}${goal === null ? "" : `, toward the goal "${goal}"`}. ${today.activity.purposeWords}`];
+  const reasons = [
+    `For ${PURPOSE_WORDS[purpose]}${goal === null ? "" : `, toward the goal "${goal}"`}. ${today.activity.purposeWords}`,
+  ];
   if (step !== null && step.today === today.index) reasons.push(step.because);
   if (today.asks !== null) reasons.push(effortSentence(today.asks));
   if (today.seen !== null) reasons.push(today.seen.words);
@@ -184,14 +235,20 @@ function helperMovesOf(items: readonly PlannedItem[], moves: readonly PlannedMov
   items.forEach((item, k) => {
     const to = item.today.rung.helper.place;
     const path = moves.filter((move) => move.beforeItem === k);
-    const steps = path.flatMap((move) => move.transition.steps.filter((step) => step.whoMoves !== "person").map((step) => step.helper));
+    const steps = path.flatMap((move) =>
+      move.transition.steps.filter((step) => step.whoMoves !== "person").map((step) => step.helper),
+    );
     if (to !== place) {
       const knee = item.today.rung.helper.knee;
       found.push({
         beforeItem: k,
         from: place,
         to,
-        words: [`${to} Be there before the person moves; one hand stays on.`, ...(knee === null ? [] : [knee]), ...steps.slice(0, 2)].join(" "),
+        words: [
+          `${to} Be there before the person moves; one hand stays on.`,
+          ...(knee === null ? [] : [knee]),
+          ...steps.slice(0, 2),
+        ].join(" "),
       });
       place = to;
     }

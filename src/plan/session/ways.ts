@@ -23,7 +23,12 @@ export interface Ways {
 }
 
 /** Where a session may begin and end: sitting at the edge, or lying. */
-export const REST_POSITIONS: readonly PositionId[] = ["short-sitting", "supine", "hook-lying", "side-lying-on-strong-side"];
+export const REST_POSITIONS: readonly PositionId[] = [
+  "short-sitting",
+  "supine",
+  "hook-lying",
+  "side-lying-on-strong-side",
+];
 const STAY: Way = { steps: [], minutes: 0, strengthShare: 0, kneelDowns: 0, sideChanges: 0 };
 /** A kneel-down or a change of side weighs like these minutes when ways are compared (judgement). */
 const KNEEL_MINUTES = 1.5;
@@ -38,7 +43,10 @@ export function findWays(findings: Findings, precautions: readonly PrecautionFin
       known.has(transition.from) &&
       known.has(transition.to) &&
       transition.helpersNeeded <= Math.max(1, findings.helpers.count) &&
-      (transition.kneelDowns === 0 || findings.helpers.canKneel || findings.place === "raisedMat" || findings.place === "plinth") &&
+      (transition.kneelDowns === 0 ||
+        findings.helpers.canKneel ||
+        findings.place === "raisedMat" ||
+        findings.place === "plinth") &&
       !keepsOut(judgeDemands(precautions, transition.demands, transition.to)),
   );
   const cache = new Map<PositionId, ReadonlyMap<PositionId, Way>>();

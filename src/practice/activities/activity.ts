@@ -68,11 +68,19 @@ export interface Rung {
 export interface RungHelper {
   readonly pose: HelperPose;
   /** Where the helper is, seen from the person. */
-  readonly at: { readonly beside: Side | "front" | "behind" | "foot" | "head"; readonly nearTo: "shoulder" | "chest" | "hip" | "knee" | "foot" | "head"; readonly awayCm: number };
+  readonly at: {
+    readonly beside: Side | "front" | "behind" | "foot" | "head";
+    readonly nearTo: "shoulder" | "chest" | "hip" | "knee" | "foot" | "head";
+    readonly awayCm: number;
+  };
   /** Where the helper is, in words. */
   readonly place: string;
   /** Hands on sites; a hand may be ready rather than touching. */
-  readonly hands: readonly { readonly site: SiteId; readonly does: "steadies" | "lifts" | "cues" | "blocks" | "ready"; readonly words: string }[];
+  readonly hands: readonly {
+    readonly site: SiteId;
+    readonly does: "steadies" | "lifts" | "cues" | "blocks" | "ready";
+    readonly words: string;
+  }[];
   /** What the helper's knee, thigh or foot does. */
   readonly knee: string | null;
   /** Sites where help is counted when the person cannot do it alone. */
