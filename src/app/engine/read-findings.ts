@@ -107,7 +107,8 @@ export function readFindings(file: CaseFile): ReadCase {
     place: file.place ?? null,
     equipment: file.equipment ?? [],
     helpers: {
-      count: known(file.helpers?.count, "helpers.count", 1),
+      // The therapist is one of them: nobody is treated at the mat with nobody there.
+      count: Math.max(1, known(file.helpers?.count, "helpers.count", 1)),
       canKneel: known(file.helpers?.canKneel, "helpers.canKneel", true),
       backTrouble: file.helpers?.family?.backTrouble === true && file.helpers.count === 1,
     },

@@ -6,7 +6,7 @@ import type { Activity, Rung } from "../../practice/activities/activity.ts";
 import type { PrecautionFinding } from "../../practice/precautions/precaution.ts";
 import { judgeByRules } from "../eligibility/judge-rung.ts";
 import { type SeenOnLadder, seenOn } from "../eligibility/placed.ts";
-import { factsOf } from "../eligibility/rung-load.ts";
+import { factsOf, shortHamstrings } from "../eligibility/rung-load.ts";
 import type { Reason } from "../eligibility/reason.ts";
 import type { Findings } from "../findings.ts";
 import { askPose, type PoseAsks } from "./efforts.ts";
@@ -99,6 +99,9 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   const rules = judgeByRules(findings, precautions, activity, rung, facts, seen);
   const out = [...rules.out];
   const mind = [...rules.mind];
+  const short = shortHamstrings(prepared.statics.body, prepared.pose, { weak: findings.rangeDeg.weak["hamstrings"], strong: findings.rangeDeg.strong["hamstrings"] });
+  if (short !== null)
+    out.push({ rule: "range", detail: `With straight knees the ${short.side} hip folds ${short.needs} degrees here and the straight leg goes to ${short.has}: bend the knees or sit on a wedge.`, source: "common-practice" });
   if (out.length > 0) {
     // What is out by a rule needs neither its range nor a helper worked out until somebody asks.
     let known: PoseAsks | null | undefined;

@@ -24,7 +24,7 @@ export const LOOK_PLACES: Readonly<
   lieToSit: { words: "comes from lying to sitting", activity: "side-lying-to-sit-over-strong", rung: "hand-prop", positions: [], demands: [], delay: 0.38 },
   sitThirtySeconds: { words: "sits thirty seconds", activity: "long-sitting-balance-and-reach", rung: "hands-on-thighs", positions: [], demands: [], delay: 0.55 },
   propOnForearms: { words: "props on both forearms", activity: "prone-on-elbows-hold-and-shift", rung: "flat-hold", positions: ["prone", "prone-on-elbows", "wedge-prone"], demands: ["pronePressure"], delay: 0.3 },
-  handsAndKnees: { words: "holds hands and knees", activity: "hands-and-knees-rock", rung: "rock-back", positions: ["hands-and-knees"], demands: ["kneePressure", "wristLoad"], delay: 0.3 },
+  handsAndKnees: { words: "holds hands and knees", activity: "hands-and-knees-rock", rung: "rock-back", positions: ["hands-and-knees"], demands: ["kneePressure"], delay: 0.3 },
   tallKneel: { words: "kneels upright", activity: "tall-kneel-bench-hold-and-shift", rung: "strong-hand-hold", positions: ["tall-kneeling", "tall-kneeling-at-bench", "heel-sitting"], demands: ["kneePressure"], delay: 0.55 },
   standUp: { words: "stands up", activity: "sit-to-stand", rung: "high-seat-hands-on-knees", positions: ["standing-in-bars", "walking-in-bars", "forearms-on-table-standing"], demands: ["standing"], delay: 0.25 },
   standThirtySeconds: { words: "stands thirty seconds", activity: "bars-weak-stance", rung: "stand-seat-close", positions: ["standing-in-bars", "walking-in-bars"], demands: ["standing"], delay: 0.55 },

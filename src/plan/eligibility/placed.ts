@@ -78,7 +78,7 @@ export function closedByStops(
     const place = LOOK_PLACES[entry.task];
     const what = entry.stoppedBy === "pain" ? "pain" : "shortness of breath";
     const demands =
-      entry.stoppedBy === "breath" ? place.demands.filter((demand) => demand === "pronePressure") : place.demands;
+      entry.stoppedBy === "breath" ? place.demands.filter((demand) => demand === "pronePressure") : loading;
     return [
       {
         positions: place.positions,

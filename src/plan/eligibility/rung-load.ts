@@ -36,3 +36,18 @@ export function factsOf(body: Body, pose: ClosedPose, loads: readonly ContactLoa
   );
   return { sides, hipFlexionDeg, legShare };
 }
+
+/** A knee straighter than this holds the hip back by the hamstrings. */
+const STRAIGHT_KNEE_DEG = 20;
+
+/** The side on which a pose folds the hip further over a straight knee than the straight-leg raise measured; null where none does. */
+export function shortHamstrings(body: Body, pose: ClosedPose, raiseDeg: Readonly<Record<Side, number | undefined>>): { readonly side: Side; readonly needs: number; readonly has: number } | null {
+  for (const side of SIDES) {
+    const has = raiseDeg[side];
+    if (has === undefined) continue;
+    const hip = degreesOf(pose.configuration.angles[body.angleIndex[`hipFlexion.${side}`]] ?? 0);
+    const knee = degreesOf(pose.configuration.angles[body.angleIndex[`kneeFlexion.${side}`]] ?? 0);
+    if (knee < STRAIGHT_KNEE_DEG && hip > has + 5) return { side, needs: Math.round(hip), has };
+  }
+  return null;
+}

@@ -71,6 +71,17 @@ export const ARM = {
     hold: null,
     lines: [
       {
+        verdict: "bar",
+        demands: ["shoulderLoad"],
+        positions: ["tall-kneeling", "tall-kneeling-at-bench"],
+        side: "weak",
+        because: "The way up from hands and knees to kneeling hangs on the shoulder: not with one that has slipped.",
+        source: "common-practice",
+        seen: "common-practice",
+        whenCleared: "stays",
+        editable: true,
+      },
+      {
         verdict: "change",
         demands: ["shoulderLoad"],
         side: "weak",

@@ -29,6 +29,7 @@ export const HIGH_SEAT_HAND_PUSHES: PoseSpecification = {
   strongDeg: { shoulderFlexion: 10, shoulderAbduction: 13, elbowFlexion: 28, pronation: 100, wristExtension: 74 },
   surfaces: [HIGH_SEAT],
   contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, { patch: "hand.strong", on: "seat", role: "both" }],
+  sharing: "standing",
   notCounted: NOT_COUNTED,
 };
 /** High seat, hands resting on the knees: no push from the seat. */
