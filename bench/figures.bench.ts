@@ -1,33 +1,17 @@
+import { type BenchRow, time } from "./timing.ts";
 import { drawFigure, type FigureInput, redrawMarks } from "../src/figures/draw-figure.ts";
 import { drawBodyLayer } from "../src/figures/body-layer.ts";
 import { SAMPLE_HELPERS, SAMPLE_POSES } from "../test/helpers/sample-poses.ts";
 import { buildBody } from "../src/mechanics/body/build.ts";
 import { closePose } from "../src/mechanics/pose/close.ts";
 
-interface BenchRow {
-  readonly what: string;
-  readonly median: number;
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-}
-
-const WARM_UP = 25;
 const RUNS = 60;
-
-/** Times one piece of work, warm: median, tenth and ninetieth percentile [ms]. */
-function time(what: string, work: () => void): BenchRow {
-  for (let i = 0; i < WARM_UP; i++) work();
-  const times: number[] = [];
-  for (let i = 0; i < RUNS; i++) {
-    const start = performance.now();
-    work();
-    times.push(performance.now() - start);
-  }
-  times.sort((a, b) => a - b);
-  const at = (share: number): number => times[Math.floor(share * (RUNS - 1))] ?? 0;
-  return { what, median: at(0.5), low: at(0.1), high: at(0.9), unit: "ms" };
-}
+const inMilliseconds = (what: string, work: () => void, target?: number): BenchRow => ({
+  what,
+  ...time(work, RUNS),
+  unit: "ms",
+  ...(target === undefined ? {} : { target }),
+});
 
 /** How long pictures take, warm, 300 units wide. */
 export function runBench(): BenchRow[] {
@@ -58,14 +42,16 @@ export function runBench(): BenchRow[] {
     centre: [0.1, 0.1, 0.4] as const,
   };
   return [
-    time("body layer, one person", () =>
-      drawBodyLayer(figureAlone.prepared.scene, figureAlone.bodyLayer.frame, "screen", false),
+    inMilliseconds(
+      "body layer, one person",
+      () => drawBodyLayer(figureAlone.prepared.scene, figureAlone.bodyLayer.frame, "screen", false),
+      10,
     ),
-    time("body layer, person and helper", () =>
+    inMilliseconds("body layer, person and helper", () =>
       drawBodyLayer(figureHelped.prepared.scene, figureHelped.bodyLayer.frame, "screen", false),
     ),
-    time("marks redrawn on a kept body layer", () => redrawMarks(figureHelped, helped, marks)),
-    time("whole figure, one person, skin kept", () => drawFigure(alone)),
-    time("whole figure with a helper: reach, view, drawing", () => drawFigure(helped)),
+    inMilliseconds("marks redrawn on a kept body layer", () => redrawMarks(figureHelped, helped, marks), 0.3),
+    inMilliseconds("whole figure, one person, skin kept", () => drawFigure(alone)),
+    inMilliseconds("whole figure with a helper: reach, view, drawing", () => drawFigure(helped)),
   ];
 }

@@ -16,16 +16,7 @@ import { placeFrames } from "../src/mechanics/pose/kinematics.ts";
 import { balanceOutline, prepareStations } from "../src/mechanics/reach/outline.ts";
 import { takeSharing } from "../src/mechanics/reach/sharing.ts";
 import { seededStream } from "../src/quantity/random.ts";
-
-export interface BenchRow {
-  readonly what: string;
-  readonly median: number;
-  readonly low: number;
-  readonly high: number;
-  readonly unit: string;
-  readonly rival?: string;
-  readonly rivalMedian?: number;
-}
+import { type BenchRow, type Spread, time } from "./timing.ts";
 
 const AGE = 67;
 const SIZE = { sex: "female", height: 1.62, mass: 68 } as const;
@@ -40,19 +31,7 @@ const SITES: readonly SiteId[] = [
 ];
 const WEAK = strengthsFrom((id) => (id.endsWith(".weak") ? 0.35 : id.startsWith("trunk") ? 0.65 : 0.9));
 
-/** Median and the 10th and 90th percentile of many runs, after a warm-up. */
-function time(run: (k: number) => unknown, times: number): { median: number; low: number; high: number } {
-  for (let k = 0; k < Math.min(30, times); k++) run(k);
-  const taken = Array.from({ length: times }, (_, k) => {
-    const from = performance.now();
-    run(k);
-    return performance.now() - from;
-  }).sort((a, b) => a - b);
-  const at = (share: number): number => taken[Math.floor(share * (taken.length - 1))] ?? 0;
-  return { median: at(0.5), low: at(0.1), high: at(0.9) };
-}
-
-const scaled = ({ median, low, high }: ReturnType<typeof time>, by: number): ReturnType<typeof time> => ({
+const scaled = ({ median, low, high }: Spread, by: number): Spread => ({
   median: median * by,
   low: low * by,
   high: high * by,
@@ -171,7 +150,12 @@ export async function runBench(): Promise<BenchRow[]> {
     balanceOutline(prepareStations(fresh, AGE, shared), WEAK);
     leastHelp(statics, scaleCapacities(normal, WEAK), { allowedShare: 0.6, sites: SITES }, solver);
   }, 120);
-  rows.push({ what: "one rung complete, pose not kept: efforts as a range, outline, help", ...rung, unit: "ms" });
+  rows.push({
+    what: "one rung complete, pose not kept: efforts as a range, outline, help",
+    ...rung,
+    unit: "ms",
+    target: 25,
+  });
   const again = ready.map(({ pose }) => prepareStations(body, AGE, pose));
   rows.push({
     what: "balance outline, stations kept",

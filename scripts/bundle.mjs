@@ -1,7 +1,7 @@
 import { root } from "./install.mjs";
 
 /** Packages that bring files of their own (binaries, fonts) and are therefore loaded from node_modules. */
-const external = ["better-sqlite3", "highs", "pdfkit", "svg-to-pdfkit"];
+const external = ["@mujoco/mujoco", "better-sqlite3", "highs", "pdfkit", "svg-to-pdfkit"];
 
 /** Bundles a TypeScript entry and everything it imports into one file that plain Node runs. */
 export async function bundleForNode(entry, directory, name) {
