@@ -21,7 +21,11 @@ afterAll(async () => {
 async function judge(page: Page): Promise<string[]> {
   await settle(page);
   const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.slice(0, 3).map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary?.slice(0, 200) ?? ""}`));
+  return violations.flatMap(({ id, nodes }) =>
+    nodes
+      .slice(0, 3)
+      .map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary?.slice(0, 200) ?? ""}`),
+  );
 }
 
 const VIEWS = [
@@ -83,7 +87,10 @@ describe.each([
     await look("note");
     await page.goto(`${served.address}/person/case-a/look`);
     await page.locator('[data-task="bridge"]').getByText("help", { exact: true }).click();
-    await page.locator('[data-task="bridge"]').getByRole("button", { name: /give way/ }).click();
+    await page
+      .locator('[data-task="bridge"]')
+      .getByRole("button", { name: /give way/ })
+      .click();
     await look("where it gave way");
     expect(found).toEqual([]);
     await context.close();

@@ -39,7 +39,8 @@ describe("with the keyboard alone", () => {
     const bridge = page.locator('[data-task="bridge"]');
     await page.evaluate(() => document.querySelector<HTMLElement>('[data-task="rollToWeak"] button')?.focus());
     await page.keyboard.press("Tab");
-    for (let press = 0; press < 8 && !(await bridge.evaluate((cell) => cell.contains(document.activeElement))); press++) await page.keyboard.press("Tab");
+    for (let press = 0; press < 8 && !(await bridge.evaluate((cell) => cell.contains(document.activeElement))); press++)
+      await page.keyboard.press("Tab");
     await page.keyboard.press("3");
     expect(await bridge.locator("button[data-selected]").innerText()).toBe("touch");
     await page.keyboard.press("0");

@@ -23,7 +23,10 @@ describe.each(SIZES)("the main job from the look to the home sheet at $width x $
     // The look: taps, and where the bridge gave way.
     await fillLook(page);
     await page.getByText(/Seven seen, five not tried/).waitFor();
-    await page.locator('[data-task="bridge"]').getByRole("button", { name: /where did it give way/ }).click();
+    await page
+      .locator('[data-task="bridge"]')
+      .getByRole("button", { name: /where did it give way/ })
+      .click();
     await page.getByRole("heading", { name: "Where did the bridge give way?" }).waitFor();
     await settle(page);
     await page.getByRole("radio", { name: "hip", exact: true }).check({ force: true });
@@ -94,7 +97,9 @@ describe.each(SIZES)("the main job from the look to the home sheet at $width x $
     expect(note).toMatch(/tired/);
     for (const line of ["Said", "Before", "Done", "Help", "Seen"]) expect(note).toContain(line);
     expect(await page.getByRole("button", { name: "Sign", exact: true }).isDisabled()).toBe(true);
-    await page.getByRole("textbox", { name: "What do you make of it, and what next?" }).fill("Steadier; go on as today.");
+    await page
+      .getByRole("textbox", { name: "What do you make of it, and what next?" })
+      .fill("Steadier; go on as today.");
     await page.getByRole("button", { name: "Put it in the note" }).click();
     await page.getByRole("textbox", { name: "Signed by" }).fill("PT 1");
     await page.getByRole("button", { name: "Sign", exact: true }).click();
@@ -114,13 +119,18 @@ describe.each(SIZES)("the main job from the look to the home sheet at $width x $
     await settle(page);
     await station(page, "Papers");
     await settle(page);
-    await page.getByText(/At home this week|No sheet for home today/).first().waitFor();
+    await page
+      .getByText(/At home this week|No sheet for home today/)
+      .first()
+      .waitFor();
     await page.getByText("Therapist's sheet").click();
     await settle(page);
     await page.getByText("Ways out").first().waitFor();
 
     // Everything is in the record under its own identifiers.
-    const people: { people: { person: string }[] } = await (await page.request.get(`${served.address}/api/people`)).json();
+    const people: { people: { person: string }[] } = await (
+      await page.request.get(`${served.address}/api/people`)
+    ).json();
     const kept: { sessions: { events: number }[] } = await (
       await page.request.get(`${served.address}/api/people/${people.people[0]?.person}/sessions`)
     ).json();

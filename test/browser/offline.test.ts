@@ -15,7 +15,9 @@ afterAll(async () => {
 });
 
 describe("once loaded", () => {
-  it("works without a network, survives a reload, and sends everything once it is back", { timeout: 180_000 }, async () => {
+  it("works without a network, survives a reload, and sends everything once it is back", {
+    timeout: 180_000,
+  }, async () => {
     const context = await browser.newContext({ viewport: SIZES[0] });
     const { page, troubles } = await openPage(context);
     await page.goto(served.address);

@@ -20,7 +20,8 @@ export async function openPage(context: BrowserContext): Promise<Watched> {
   page.on("pageerror", (error) => void troubles.push(error.message));
   page.on("console", (message) => {
     // A network that is gone says so in the console; the page says it in its own words.
-    if (message.type() === "error" && !/Failed to load resource|ERR_/.test(message.text())) troubles.push(message.text());
+    if (message.type() === "error" && !/Failed to load resource|ERR_/.test(message.text()))
+      troubles.push(message.text());
   });
   return { page, troubles };
 }

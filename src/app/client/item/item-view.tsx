@@ -51,8 +51,6 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
         <Figure answer={picture} wait="The picture is being drawn" />
         <Figure answer={above} wait="The mat from above is being drawn" className="item-above" />
         <Legend />
-        <h3>Your hands, close up</h3>
-        <Figure answer={hands} wait="The close-up is being drawn" />
       </div>
       <div className="full-asks">
         <h2>What it asks of {her}</h2>
@@ -81,6 +79,10 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
                 </ul>
               </section>
             )}
+            <section>
+              <h3>Your hands, close up</h3>
+              <Figure answer={hands} wait="The close-up is being drawn" className="close-up" />
+            </section>
             <section>
               <h3>How it goes</h3>
               <dl className="pairs">

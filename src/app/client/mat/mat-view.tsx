@@ -1,10 +1,13 @@
 import { useState } from "react";
 import { Button, Link } from "react-aria-components";
 import type { KeptPerson } from "../record/database.ts";
-import { usePlan } from "../plan/use-plan.ts";
+import { IncidentLeaf } from "../parts/incident-leaf.tsx";
+import { useCatalogue, usePlan } from "../plan/use-plan.ts";
+import { today } from "../record/identifiers.ts";
 import { goTo, pathOf } from "../shell/route.ts";
 import { AfterLast } from "./after-last.tsx";
 import { Memory } from "./memory.tsx";
+import { nextSetOf } from "./next-set.ts";
 import { OneSet } from "./one-set.tsx";
 import { startSession, useSession } from "./use-session.ts";
 import { VitalsLeaf } from "./vitals-leaf.tsx";
@@ -16,6 +19,8 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
   const { kept } = usePlan(person);
   const [fromMemory, setFromMemory] = useState(false);
   const [measuring, setMeasuring] = useState(false);
+  const [telling, setTelling] = useState(false);
+  const catalogue = useCatalogue();
   if (session === undefined) return <p className="small">One moment.</p>;
   const start = async (memory: boolean) => {
     if (kept === null) return;
@@ -48,7 +53,8 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
       </div>
     );
   }
-  const { next } = session.state;
+  const next = nextSetOf(session.state, catalogue);
+  const begun = session.state.startedAt?.slice(0, 10) ?? null;
   return (
     <>
       {fromMemory ? (
@@ -61,16 +67,33 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
       ) : next === null ? (
         <AfterLast person={person} session={session} />
       ) : (
-        <OneSet key={`${next.activity}/${next.rung}`} person={person} session={session} next={next} />
+        <OneSet person={person} session={session} next={next} />
       )}
       <div className="mat-tools no-print">
         <Button className="textlink" onPress={() => setMeasuring(true)}>
           Pressure and pulse
         </Button>
+        <Button className="textlink" onPress={() => setTelling(true)}>
+          Incident…
+        </Button>
         <Button className="textlink" onPress={() => setFromMemory(!fromMemory)}>
           {fromMemory ? "One set at a time" : "All of it from memory"}
         </Button>
+        {begun !== null && begun !== today() && (
+          <Button className="textlink" onPress={() => void start(false)}>
+            This one was begun on {begun}: begin a new one
+          </Button>
+        )}
       </div>
+      <IncidentLeaf
+        open={telling}
+        onClose={() => setTelling(false)}
+        what=""
+        onRecord={(what, done) => {
+          void session.add([{ kind: "incident", what, ...(done === "" ? {} : { done }) }]);
+          setTelling(false);
+        }}
+      />
       <VitalsLeaf open={measuring} session={session} onClose={() => setMeasuring(false)} />
     </>
   );

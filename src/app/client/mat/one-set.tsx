@@ -7,6 +7,7 @@ import { LineDrawing } from "../session-line/line-drawing.tsx";
 import { type Stretch, stretchesOf } from "../session-line/stretches.ts";
 import { useWidth } from "../session-line/use-width.ts";
 import { useTicks } from "../plan/ticks.ts";
+import type { NextSet } from "./next-set.ts";
 import { NotQuite } from "./not-quite.tsx";
 import { StopLeaf } from "./stop-leaf.tsx";
 import { Timer, useSeconds } from "./timer.tsx";
@@ -23,7 +24,7 @@ export function OneSet({
 }: {
   readonly person: KeptPerson;
   readonly session: OpenSession;
-  readonly next: { readonly activity: string; readonly rung: string; readonly set: number };
+  readonly next: NextSet;
 }) {
   const of = { activity: next.activity, rung: next.rung };
   const sheet = shown(useAnswer(person.case, "sheet", [person.case, of]));
@@ -31,9 +32,8 @@ export function OneSet({
     person.case,
     { ...of, kind: "item", theme: "screen", width: 640 },
   ]);
-  const planned =
-    session.state.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung)?.planned ?? null;
-  const item = session.plan?.items.find(({ activity, rung }) => activity === of.activity && rung === of.rung);
+  const { planned } = next;
+  const item = session.plan?.items.find(({ activity, rung }) => activity === of.activity && rung === next.plannedRung);
   const [count, setCount] = useState(0);
   const [rest, setRest] = useState<number | null>(null);
   const [undo, setUndo] = useState<readonly string[] | null>(null);
@@ -102,11 +102,11 @@ export function OneSet({
               <span>{count}</span> <small>of {planned?.repetitions ?? 1}</small>
             </Button>
           ) : (
-            <Timer seconds={hold} />
+            <Timer key={`${next.activity}/${next.rung}`} seconds={hold} />
           )}
         </div>
         <p className="mat-second" role="status">
-          {restLeft !== null ? `rest ${clock(restLeft)}; then ` : ""}set {next.set} of {planned?.sets ?? next.set}
+          {restLeft !== null ? `rest ${clock(restLeft)}; then ` : ""}set {next.set} of {next.of}
           {restLeft === null && sheet?.yourHands[0] !== undefined
             ? `, ${sheet.yourHands[0].charAt(0).toLowerCase()}${sheet.yourHands[0].slice(1).replace(/\.$/, "")}`
             : ""}

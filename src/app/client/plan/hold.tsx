@@ -1,7 +1,7 @@
 import { useState } from "react";
-import { Button, Input, Label, Link, TextArea, TextField } from "react-aria-components";
+import { Button, Link } from "react-aria-components";
 import type { PlanAnswer } from "../../contract/plan-answer.ts";
-import { Leaf } from "../parts/leaf.tsx";
+import { IncidentLeaf } from "../parts/incident-leaf.tsx";
 import type { KeptPerson } from "../record/database.ts";
 import { newId } from "../record/identifiers.ts";
 import { changePerson, writeVersion } from "../record/people.ts";
@@ -57,52 +57,12 @@ export function Hold({ person, plan }: { readonly person: KeptPerson; readonly p
         </Button>
       </div>
       <p className="small">The order of the physician and your own protocol decide. Nothing at the mat until then.</p>
-      <CallLeaf
+      <IncidentLeaf
         open={calling}
         onClose={() => setCalling(false)}
         what={title}
         onRecord={(what, done) => void record(what, done)}
       />
     </div>
-  );
-}
-
-function CallLeaf({
-  open,
-  onClose,
-  what,
-  onRecord,
-}: {
-  readonly open: boolean;
-  readonly onClose: () => void;
-  readonly what: string;
-  readonly onRecord: (what: string, done: string) => void;
-}) {
-  const [words, setWords] = useState(what);
-  const [done, setDone] = useState("");
-  return (
-    <Leaf open={open} onClose={onClose} label="Who was called">
-      <h2>Who was called, and what was said?</h2>
-      <TextField className="field" value={words} onChange={setWords}>
-        <Label className="label">What was found</Label>
-        <Input />
-      </TextField>
-      <TextField className="field" value={done} onChange={setDone}>
-        <Label className="label">What was done</Label>
-        <TextArea />
-      </TextField>
-      <div className="row">
-        <Button className="press" onPress={onClose}>
-          Back
-        </Button>
-        <Button
-          className="press filled push-end"
-          isDisabled={words.trim() === ""}
-          onPress={() => onRecord(words.trim(), done.trim())}
-        >
-          Record it
-        </Button>
-      </div>
-    </Leaf>
   );
 }

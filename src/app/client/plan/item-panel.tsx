@@ -60,9 +60,7 @@ export function ItemPanel({
             </dd>
             <dt>Your hands</dt>
             <dd className={underlined("hands")}>
-              {sheet.yourHands.length === 0
-                ? "Ready, not touching."
-                : `${sheet.yourHands.map((hand) => hand.replace(/\.$/, "")).join("; ")}.`}
+              {sheet.yourHands.length === 0 ? "Ready, not touching." : joinHands(sheet.yourHands)}
             </dd>
             <dt>Say</dt>
             <dd className="say">“{sheet.say}”</dd>
@@ -126,4 +124,12 @@ export function ItemPanel({
       )}
     </div>
   );
+}
+
+/** Each hand with its words, in one sentence. */
+function joinHands(hands: readonly string[]): string {
+  const plain = hands.map((hand, index) =>
+    (index === 0 ? hand : hand.charAt(0).toLowerCase() + hand.slice(1)).replace(/\.$/, ""),
+  );
+  return `${plain.join("; ")}.`;
 }

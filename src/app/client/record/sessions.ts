@@ -34,14 +34,15 @@ export function addEvents(
   added: readonly NewEvent[],
 ): Promise<readonly string[]> {
   const written = last.then(async () => {
-    const there = sessions.get().get(session) ?? [];
+    const db = await database();
+    const writing = db.transaction("events", "readwrite", { durability: "strict" });
+    // What is written counts, not what is shown: another window may have added to the session.
+    const there = await writing.store.index("session").getAll(session);
     const first = foldSession(there).nextSequence;
     const at = now();
     const events = added.map(
       (event, index): SessionEvent => ({ ...event, id: newId(), session, sequence: first + index, at, knowledge }),
     );
-    const db = await database();
-    const writing = db.transaction("events", "readwrite", { durability: "strict" });
     await Promise.all([...events.map((event) => writing.store.put(event)), writing.done]);
     show(session, [...there, ...events]);
     await enqueue({ method: "POST", path: `/api/people/${person}/sessions/${session}/events`, body: { events } });
