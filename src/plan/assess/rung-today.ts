@@ -99,9 +99,16 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   const rules = judgeByRules(findings, precautions, activity, rung, facts, seen);
   const out = [...rules.out];
   const mind = [...rules.mind];
-  const short = shortHamstrings(prepared.statics.body, prepared.pose, { weak: findings.rangeDeg.weak["hamstrings"], strong: findings.rangeDeg.strong["hamstrings"] });
+  const short = shortHamstrings(prepared.statics.body, prepared.pose, {
+    weak: findings.rangeDeg.weak["hamstrings"],
+    strong: findings.rangeDeg.strong["hamstrings"],
+  });
   if (short !== null)
-    out.push({ rule: "range", detail: `With straight knees the ${short.side} hip folds ${short.needs} degrees here and the straight leg goes to ${short.has}: bend the knees or sit on a wedge.`, source: "common-practice" });
+    out.push({
+      rule: "range",
+      detail: `With straight knees the ${short.side} hip folds ${short.needs} degrees here and the straight leg goes to ${short.has}: bend the knees or sit on a wedge.`,
+      source: "common-practice",
+    });
   if (out.length > 0) {
     // What is out by a rule needs neither its range nor a helper worked out until somebody asks.
     let known: PoseAsks | null | undefined;

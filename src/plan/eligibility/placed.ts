@@ -79,7 +79,9 @@ export function closedByStops(
     const what = entry.stoppedBy === "pain" ? "pain" : "shortness of breath";
     // Where the arm hurt, what loads a wrist is closed too and the knees are not to blame.
     const atArm = entry.gaveWay !== null && ["wrist", "elbow", "shoulder"].includes(entry.gaveWay.joint);
-    const loading = atArm ? [...place.demands.filter((demand) => demand !== "kneePressure"), "wristLoad"] : place.demands;
+    const loading = atArm
+      ? [...place.demands.filter((demand) => demand !== "kneePressure"), "wristLoad"]
+      : place.demands;
     const demands =
       entry.stoppedBy === "breath" ? place.demands.filter((demand) => demand === "pronePressure") : loading;
     return [

@@ -41,7 +41,11 @@ export function factsOf(body: Body, pose: ClosedPose, loads: readonly ContactLoa
 const STRAIGHT_KNEE_DEG = 20;
 
 /** The side on which a pose folds the hip further over a straight knee than the straight-leg raise measured; null where none does. */
-export function shortHamstrings(body: Body, pose: ClosedPose, raiseDeg: Readonly<Record<Side, number | undefined>>): { readonly side: Side; readonly needs: number; readonly has: number } | null {
+export function shortHamstrings(
+  body: Body,
+  pose: ClosedPose,
+  raiseDeg: Readonly<Record<Side, number | undefined>>,
+): { readonly side: Side; readonly needs: number; readonly has: number } | null {
   for (const side of SIDES) {
     const has = raiseDeg[side];
     if (has === undefined) continue;
