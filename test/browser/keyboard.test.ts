@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
-import { openPage, settle, SIZES } from "../support/page-steps.ts";
+import { openPage, settle, SIZES, wordsOf } from "../support/page-steps.ts";
 import { servePage, type Served } from "../support/served-page.ts";
 
 let browser: Browser;
@@ -42,11 +42,11 @@ describe("with the keyboard alone", () => {
     for (let press = 0; press < 8 && !(await bridge.evaluate((cell) => cell.contains(document.activeElement))); press++)
       await page.keyboard.press("Tab");
     await page.keyboard.press("3");
-    expect(await bridge.locator("button[data-selected]").innerText()).toBe("touch");
+    expect(await wordsOf(bridge.locator("button[data-selected]"))).toBe("touch");
     await page.keyboard.press("0");
-    expect(await bridge.innerText()).toContain("not tried");
+    expect(await wordsOf(bridge)).toContain("not tried");
     await page.keyboard.press("4");
-    expect(await bridge.locator("button[data-selected]").innerText()).toBe("alone");
+    expect(await wordsOf(bridge.locator("button[data-selected]"))).toBe("alone");
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("Enter");
     expect(await bridge.locator("button[data-selected]").count()).toBe(1);

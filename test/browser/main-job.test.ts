@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
-import { addPerson, fillLook, openPage, settle, showPlan, SIZES, station } from "../support/page-steps.ts";
+import { addPerson, fillLook, openPage, settle, showPlan, SIZES, station, wordsOf } from "../support/page-steps.ts";
 import { servePage, type Served } from "../support/served-page.ts";
 
 let browser: Browser;
@@ -32,20 +32,20 @@ describe.each(SIZES)("the main job from the look to the home sheet at $width x $
     await page.getByRole("radio", { name: "hip", exact: true }).check({ force: true });
     await page.getByRole("dialog").getByText("turns", { exact: true }).click();
     await page.getByRole("button", { name: "Done" }).click();
-    expect(await page.locator('[data-task="bridge"]').innerText()).toContain("gave way: weak hip turned");
+    expect(await wordsOf(page.locator('[data-task="bridge"]'))).toContain("gave way: weak hip turned");
 
     // The plan: items in the minutes, each with picture, words and ways out, on the side that is weak.
     await showPlan(page);
     await page.getByRole("tab").first().waitFor();
     const names = await page.getByRole("tab").allInnerTexts();
     expect(names.length).toBeGreaterThanOrEqual(5);
-    expect(await page.getByText(/\d+ working minutes of/).innerText()).toMatch(/\d+/);
+    expect(await wordsOf(page.getByText(/\d+ working minutes of/))).toMatch(/\d+/);
     const item = page.getByRole("tabpanel");
     for (const label of ["Your place", "Your hands", "Say", "Good is", "How much"])
-      expect(await item.innerText(), label).toContain(label);
-    expect(await item.innerText()).toMatch(/Stop[\s\S]*Way out/);
+      expect(await wordsOf(item), label).toContain(label);
+    expect(await wordsOf(item)).toMatch(/Stop[\s\S]*Way out/);
     expect(await item.getByRole("img").count()).toBeGreaterThanOrEqual(2);
-    expect(await item.innerText(), "no figure of effort on the plan").not.toMatch(/tenths|newton|%/);
+    expect(await wordsOf(item), "no figure of effort on the plan").not.toMatch(/tenths|newton|%/);
     await page.getByRole("tab").nth(2).click();
     await settle(page);
 
@@ -92,7 +92,7 @@ describe.each(SIZES)("the main job from the look to the home sheet at $width x $
 
     // The note has written itself and asks for the judgement; only then can it be signed.
     await page.getByRole("heading", { name: "It is written. Your judgement is missing." }).waitFor();
-    const note = await page.getByRole("main").innerText();
+    const note = await wordsOf(page.getByRole("main"));
     expect(note).toMatch(/136/);
     expect(note).toMatch(/tired/);
     for (const line of ["Said", "Before", "Done", "Help", "Seen"]) expect(note).toContain(line);

@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
-import { addPerson, fillLook, openPage, settle, showPlan, SIZES, station } from "../support/page-steps.ts";
+import { addPerson, fillLook, openPage, settle, showPlan, SIZES, station, wordsOf } from "../support/page-steps.ts";
 import { servePage, type Served } from "../support/served-page.ts";
 
 let browser: Browser;
@@ -38,12 +38,12 @@ describe("once loaded", () => {
     await page.getByRole("button", { name: "Start", exact: true }).click();
     await page.getByRole("button", { name: "Done as planned" }).click();
     await page.getByRole("button", { name: "Undo", exact: true }).waitFor();
-    const before = await page.getByText(/set \d of \d/).innerText();
+    const before = await wordsOf(page.getByText(/set \d of \d/));
 
     // A closed lid, a dead battery: the page comes back where it was.
     await page.reload();
     await page.getByRole("button", { name: "Done as planned" }).waitFor();
-    const after = await page.getByText(/set \d of \d/).innerText();
+    const after = await wordsOf(page.getByText(/set \d of \d/));
     expect(after.replace(/^rest.*then /, "").slice(0, 12)).toBe(before.replace(/^rest.*then /, "").slice(0, 12));
     await page.getByRole("button", { name: "Done as planned" }).click();
     await page.getByRole("button", { name: "All of it from memory" }).click();

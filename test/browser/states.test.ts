@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
-import { choose, openPage, settle, SIZES } from "../support/page-steps.ts";
+import { choose, openPage, settle, SIZES, wordsOf } from "../support/page-steps.ts";
 import { servePage, type Served } from "../support/served-page.ts";
 
 let browser: Browser;
@@ -24,7 +24,7 @@ describe("what is not as usual", () => {
     await page.getByRole("textbox", { name: /^Height/ }).fill("1.63");
     await page.getByRole("textbox", { name: /^Mass/ }).fill("66");
     await page.getByRole("button", { name: "On to the look" }).click();
-    const text = () => page.getByRole("main").innerText();
+    const text = () => wordsOf(page.getByRole("main"));
     await page.getByText(/this looks like metres: write 163/).waitFor();
     expect(await text()).toMatch(/Choose the weak side/);
     expect(await page.getByRole("textbox", { name: /^Mass/ }).inputValue()).toBe("66");
@@ -52,7 +52,7 @@ describe("what is not as usual", () => {
     await page.getByRole("button", { name: "Show the plan" }).click();
     await page.getByRole("heading", { level: 1, name: /^Not today/ }).waitFor({ timeout: 60_000 });
     await settle(page);
-    const text = await page.getByRole("main").innerText();
+    const text = await wordsOf(page.getByRole("main"));
     expect(text).toContain("230");
     expect(text).toMatch(/Do now/);
     expect(await page.getByRole("tab").count()).toBe(0);
@@ -87,7 +87,7 @@ describe("what is not as usual", () => {
       buffer: Buffer.from(JSON.stringify(file)),
     });
     await page.getByRole("heading", { name: "Two findings disagree" }).first().waitFor({ timeout: 60_000 });
-    expect(await page.getByRole("main").innerText()).toMatch(/Believed:/);
+    expect(await wordsOf(page.getByRole("main"))).toMatch(/Believed:/);
     await context.close();
   });
 
@@ -103,7 +103,7 @@ describe("what is not as usual", () => {
       buffer: Buffer.from('{"weakSide":"lft"}'),
     });
     await page.getByText("This file cannot be used as it is.").waitFor();
-    expect(await page.getByRole("alert").innerText()).toMatch(/weakSide[\s\S]*lft[\s\S]*left/);
+    expect(await wordsOf(page.getByRole("alert"))).toMatch(/weakSide[\s\S]*lft[\s\S]*left/);
     await context.close();
   });
 });

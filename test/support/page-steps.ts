@@ -1,4 +1,4 @@
-import type { BrowserContext, Page } from "playwright-core";
+import type { BrowserContext, Locator, Page } from "playwright-core";
 
 /** The sizes the page is drawn for: a tablet either way and a laptop. */
 export const SIZES = [
@@ -31,7 +31,7 @@ export async function settle(page: Page): Promise<void> {
   await page.waitForFunction(
     () =>
       document.querySelector(".figure-wait") === null &&
-      !/One moment\.|Working out|is being (made|worked out|drawn)/.test(document.body.innerText),
+      !/One moment\.|Working out|is being (made|worked out|drawn)/.test(document.body.textContent ?? ""),
     undefined,
     { timeout: 60_000 },
   );
@@ -80,4 +80,9 @@ export async function showPlan(page: Page): Promise<void> {
 
 export async function station(page: Page, name: string): Promise<void> {
   await page.getByRole("navigation", { name: "Day" }).getByRole("link", { name, exact: true }).click();
+}
+
+/** All the words of a place, seen or heard. */
+export async function wordsOf(place: Locator): Promise<string> {
+  return (await place.textContent()) ?? "";
 }

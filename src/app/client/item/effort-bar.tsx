@@ -1,19 +1,16 @@
-/** The words of an effort; a range across a border takes the harder one. */
-const STEPS = [
-  { below: 0.4, word: "easy" },
-  { below: 0.6, word: "steady work" },
-  { below: 0.85, word: "hard" },
-  { below: 1, word: "at the edge" },
-] as const;
+/** The word of an effort, as its sentence says it. */
+const WORDS = ["would fold", "at the edge", "hard", "steady work", "easy"] as const;
 const WIDEST = 1.5;
 
 /** An effort as a bar against all that the part has. */
 export function EffortBar({
   peak,
+  sentence,
 }: {
   readonly peak: { readonly low: number; readonly middle: number; readonly high: number };
+  readonly sentence: string;
 }) {
-  const word = STEPS.find(({ below }) => peak.high < below)?.word ?? "would fold";
+  const word = WORDS.find((each) => sentence.toLowerCase().includes(each)) ?? "";
   const end = Math.max(WIDEST, Math.min(peak.high * 1.1, 4));
   const at = (value: number) => `${(100 * Math.min(value, end)) / end}%`;
   const tenths = (value: number) => String(Math.round(value * 10));

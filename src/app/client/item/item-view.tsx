@@ -14,6 +14,7 @@ import { useWide } from "./use-wide.ts";
 import "./item.css";
 
 const WIDTH = 520;
+const ABOVE_WIDTH = 400;
 
 /** One item in full: what it is for, what it asks of this body, and what every figure rests on. */
 export function ItemView({ person, of }: { readonly person: KeptPerson; readonly of: RungName }) {
@@ -25,7 +26,7 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
   ]);
   const above = useAnswer(person.case, "picture", [
     person.case,
-    { ...of, kind: "above", theme: "screen", width: WIDTH },
+    { ...of, kind: "above", theme: "screen", width: ABOVE_WIDTH },
   ]);
   const hands = useAnswer(person.case, "picture", [
     person.case,
@@ -157,7 +158,7 @@ function AskView({
     <>
       <p className="said">{ask.sentence}</p>
       <p className="least">{ask.figure}</p>
-      {peak !== null && peak.high > 0 && <EffortBar peak={peak} />}
+      {peak !== null && peak.high > 0 && <EffortBar peak={peak} sentence={ask.sentence} />}
     </>
   );
   if (wide)

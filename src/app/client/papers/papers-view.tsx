@@ -30,7 +30,7 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
   const kept = usePlan(person).kept;
   const catalogue = useCatalogue();
   const plan = kept?.plan ?? null;
-  const [sheet, setSheet] = useState<Sheet>("home");
+  const [sheet, setSheet] = useState<Sheet>(location.hash === "#therapist" ? "therapist" : "home");
   const aphasia = person.case.communication?.aphasia ?? "none";
   const [form, setForm] = useState<Form>(aphasia === "none" ? "plain" : "aphasia");
   const { reached } = useCell(sending);

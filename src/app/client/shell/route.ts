@@ -40,7 +40,7 @@ export function usePlace(): Place {
 /** Goes to another place of the page and starts at its top. */
 export function goTo(to: Place | string): void {
   const address = typeof to === "string" ? to : pathOf(to);
-  if (address !== location.pathname) history.pushState(null, "", address);
+  if (address !== location.pathname + location.hash) history.pushState(null, "", address);
   path.set(location.pathname);
   scrollTo(0, 0);
 }

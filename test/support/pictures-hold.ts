@@ -1,0 +1,86 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { drawHand, PICTURED_PEOPLE, type RungToDraw, rungsFor } from "../../scripts/drawn-rungs.ts";
+import { drawFigure, type Figure, type FigureInput } from "../../src/figures/index.ts";
+import { buildBody } from "../../src/mechanics/body/build.ts";
+import { ACTIVITIES } from "../../src/practice/catalogue.ts";
+
+/** A drawn contact may be this far off what it rests on, a palm this far off the skin [m]. */
+const CONTACT = 0.005;
+const PALM = 0.015;
+/** A hand on its site is shown when this share of it is in sight. */
+const SHOWN = 0.6;
+/** Rungs whose first hand may be shown better by the second hand's picture or the close-up alone. */
+const FIRST_HAND_AT_LEAST = 0.88;
+const MIRRORED_EVERY = 17;
+
+interface Drawn {
+  readonly each: RungToDraw;
+  readonly input: FigureInput;
+  readonly figure: Figure;
+}
+
+/** Every rung of the catalogue drawn for one person of `npm run pictures`, and what must hold of it. */
+export function picturesHold(which: 0 | 1): void {
+  const person = PICTURED_PEOPLE[which];
+  describe(`every rung drawn for a ${person.words}`, () => {
+    const rungs = rungsFor(person);
+    const drawn: Drawn[] = [];
+    beforeAll(() => {
+      for (const each of rungs)
+        if (each.input !== null) drawn.push({ each, input: { ...each.input, density: 1 }, figure: drawFigure({ ...each.input, density: 1 }) });
+    }, 120_000);
+
+    it("has a picture for every rung", () => {
+      expect(rungs).toHaveLength(ACTIVITIES.reduce((sum, activity) => sum + activity.rungs.length, 0));
+      expect(rungs.filter((each) => each.input === null).map((each) => `${each.name}: ${each.because}`)).toEqual([]);
+    });
+
+    it("keeps every contact within 5 mm of what it rests on", () => {
+      const off = drawn.flatMap(({ each, figure }) =>
+        figure.checks.contactGaps.filter(({ gap }) => gap > CONTACT).map(({ patch, gap }) => `${each.name} ${patch} ${(gap * 1000).toFixed(1)} mm`),
+      );
+      expect(drawn.flatMap(({ figure }) => figure.checks.contactGaps).length).toBeGreaterThan(500);
+      expect(off).toEqual([]);
+    });
+
+    it("keeps every touching palm within 15 mm of the skin, neither off it nor in it", () => {
+      const off = drawn.flatMap(({ each, figure }) =>
+        figure.checks.palmGaps.filter((gap) => Math.abs(gap) > PALM).map((gap) => `${each.name} ${(gap * 1000).toFixed(1)} mm`),
+      );
+      expect(off).toEqual([]);
+    });
+
+    it("shows each touching hand in the picture or in its own close-up, and at least one hand in the picture", () => {
+      const hidden: string[] = [];
+      let firsts = 0;
+      for (const { each, input, figure } of drawn) {
+        const seen = figure.checks.siteVisible;
+        if ((seen[0] ?? 1) >= SHOWN) firsts++;
+        if (seen.length > 0 && Math.max(...seen) < SHOWN) hidden.push(`${each.name}: no hand in the picture`);
+        seen.forEach((share, hand) => {
+          if (share >= SHOWN || each.rung.helper.hands[hand]?.does === "ready") return;
+          const near = drawHand(input, hand).checks.siteVisible[hand] ?? 0;
+          if (near < SHOWN) hidden.push(`${each.name} hand ${hand + 1}: ${share.toFixed(2)}, close up ${near.toFixed(2)}`);
+        });
+      }
+      expect(hidden).toEqual([]);
+      expect(firsts / drawn.length).toBeGreaterThan(FIRST_HAND_AT_LEAST);
+    }, 60_000);
+
+    it("is the exact mirror for somebody weak on the other side", () => {
+      const twin = buildBody(person.size, person.weakAt === 1 ? -1 : 1);
+      const { svg: _, ...sample } = drawn.filter((_, k) => k % MIRRORED_EVERY === 0).reduce<{ svg: string; pairs: (readonly [string, Figure, Figure])[] }>(
+        (sum, { each, input, figure }) => {
+          const other = drawFigure({ ...input, body: twin, configuration: turnedOver(input.configuration), ...(input.start === undefined ? {} : { start: { ...input.start, configuration: turnedOver(input.start.configuration) } }) });
+          return { ...sum, pairs: [...sum.pairs, [each.name, figure, other] as const] };
+        },
+        { svg: "", pairs: [] },
+      );
+      expect(sample.pairs.length).toBeGreaterThan(6);
+      for (const [name, figure, other] of sample.pairs) {
+        expect(other.view, name).toEqual(figure.view);
+        expect(mirroredPaths(other.bodyLayer.people, other.bodyLayer.width), name).toBe(mirroredPaths(figure.bodyLayer.people, null));
+      }
+    });
+  });
+}
