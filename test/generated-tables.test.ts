@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checksReadme, checksTable, readChecks, withTable } from "../scripts/checks-table.ts";
+import { knowledgePage } from "../scripts/knowledge.ts";
 import { root, textOf } from "./support/project-files.ts";
 
 const checks = readChecks(root);
@@ -23,5 +24,11 @@ describe("the tables of outside checks (npm run tables writes them)", () => {
     const text = "a\n<!-- checks:start -->\nold\n<!-- checks:end -->\nb";
     expect(withTable(text, "new")).toBe("a\n<!-- checks:start -->\nnew\n<!-- checks:end -->\nb");
     expect(withTable("no markers", "new")).toBe("no markers");
+  });
+});
+
+describe("docs/knowledge.md (npm run tables writes it)", () => {
+  it("is what the tables hold now", () => {
+    expect(textOf("docs/knowledge.md")).toBe(knowledgePage());
   });
 });
