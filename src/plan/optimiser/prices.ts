@@ -9,9 +9,12 @@ export interface Prices {
 /** Worth of an item at these prices. */
 export function priced(item: Item, prices: Prices): number {
   let worth = item.own - prices.minute * item.option.halfMinutes;
-  for (let k = 0; k < item.units.length; k++) worth += (prices.purposes[k] ?? 0) * (item.units[k] ?? 0);
+  for (const { purpose, units } of item.trains) worth += (prices.purposes[purpose] ?? 0) * units;
   return worth;
 }
+
+/** Of items with the same name only one is done: a rung at two doses, or a pair of substitutes. */
+export const nameOnce = (item: Item): string => item.option.substitutes ?? item.option.rung;
 
 /** What the prices give back: minutes of the day at their price, and the best each purpose could be worth beyond it. */
 export function refund(problem: SessionProblem, prices: Prices): number {
@@ -36,13 +39,14 @@ export function price(problem: SessionProblem, items: readonly Item[], steps: nu
   let least = Number.POSITIVE_INFINITY;
   for (let step = 0; step < steps; step++) {
     const now: Prices = { purposes, minute };
-    const byRung = new Map<string, { item: Item; value: number }>();
+    const byName = new Map<string, { item: Item; value: number }>();
     for (const item of items) {
       const value = priced(item, now);
-      const known = byRung.get(item.option.rung);
-      if (known === undefined || value > known.value) byRung.set(item.option.rung, { item, value });
+      const name = nameOnce(item);
+      const known = byName.get(name);
+      if (known === undefined || value > known.value) byName.set(name, { item, value });
     }
-    const chosen = [...byRung.values()]
+    const chosen = [...byName.values()]
       .sort((a, b) => b.value - a.value)
       .slice(0, sizeLimits.mostItems)
       .filter((each, k) => each.value > 0 || k < sizeLimits.fewestItems);

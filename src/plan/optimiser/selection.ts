@@ -15,7 +15,9 @@ export interface Item {
   readonly position: number;
   /** Place in the list of options. */
   readonly at: number;
+  /** Units of each purpose by its number, and the same without the zeros. */
   readonly units: Int32Array;
+  readonly trains: readonly { readonly purpose: number; readonly units: number }[];
   /** Worth by itself, with the cost of dropping it last time given back. */
   readonly own: number;
 }

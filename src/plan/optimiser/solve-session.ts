@@ -1,7 +1,7 @@
 import { ProgrammingError } from "../../quantity/programming-error.ts";
 import { coverageGain, type Plan, type PlanBlock, type SessionProblem, sizeLimits } from "./problem.ts";
 import { compareTies, goesWith, inOrder, type Item, type Order, tieKey } from "./selection.ts";
-import { bestTotal, price, priced, type Prices, refund, SURE } from "./prices.ts";
+import { bestTotal, nameOnce, price, priced, type Prices, refund, SURE } from "./prices.ts";
 import { permutations, subsets, type Way, waysFrom } from "./ways.ts";
 
 /** What was found and how sure it is: `proven` the best there is, `limit` when the counted work ran out, `empty` when nothing fits. */
@@ -68,6 +68,10 @@ class Search {
         units: Int32Array.from(problem.purposes, (purpose) =>
           option.units.reduce((sum, each) => sum + (each.purpose === purpose.id ? each.units : 0), 0),
         ),
+        trains: problem.purposes.flatMap((purpose, k) => {
+          const units = option.units.reduce((sum, each) => sum + (each.purpose === purpose.id ? each.units : 0), 0);
+          return units === 0 ? [] : [{ purpose: k, units }];
+        }),
         own: option.worth - option.change.cost + (drop.get(option.rung) ?? 0),
       }));
     this.byPosition = this.ids.map((_, p) => this.items.filter((item) => item.position === p));
@@ -99,15 +103,8 @@ class Search {
       for (const each of open) {
         if (this.best !== null && each.bound <= this.best.worth - 1e-9) continue;
         const tight = each.tight ?? price(this.problem, this.itemsOf(each.set), SET_PRICE_STEPS, prices);
-        const bound = Math.min(
-          each.bound,
-          this.boundOf(
-            each.set,
-            each.orders,
-            tight,
-            each.set.map((p) => this.topOf(p, tight)),
-          ),
-        );
+        const tops = each.set.map((p) => this.topOf(p, tight));
+        const bound = Math.min(each.bound, this.boundOf(each.set, each.orders, tight, tops));
         if (this.best !== null && bound <= this.best.worth - 1e-9) continue;
         this.capped = false;
         this.cap = this.nodes + cap;
@@ -189,10 +186,7 @@ class Search {
   private topOf(position: number, prices: Prices): number[] {
     const best = new Map<string, number>();
     for (const item of this.byPosition[position] ?? [])
-      best.set(
-        item.option.rung,
-        Math.max(best.get(item.option.rung) ?? Number.NEGATIVE_INFINITY, priced(item, prices)),
-      );
+      best.set(nameOnce(item), Math.max(best.get(nameOnce(item)) ?? Number.NEGATIVE_INFINITY, priced(item, prices)));
     return [...best.values()].sort((a, b) => b - a).slice(0, sizeLimits.itemsInPosition);
   }
 
@@ -223,6 +217,7 @@ class Search {
     const ranked = own
       .map((item) => ({ item, value: priced(item, prices) }))
       .sort((a, b) => b.value - a.value || (a.item.option.id < b.item.option.id ? -1 : 1));
+    const sums = ranked.map((_, i) => sumsFrom(ranked, i));
     const leastMinutes = Math.min(...orders.map((order) => order.halfMinutes));
     const leastStrength = Math.min(
       ...orders.map(
@@ -252,13 +247,11 @@ class Search {
       for (let i = from; i < ranked.length; i++) {
         const candidate = ranked[i];
         if (candidate === undefined) break;
-        // Bound: this and the next best, whatever they are, up to the most items; short sessions cost.
-        let rest = 0;
+        // Bound: the best that can still come, from here on, up to the most items; short sessions cost.
+        const rest = sums[i] ?? [];
         let top = Number.NEGATIVE_INFINITY;
-        for (let n = chosen.length; n <= sizeLimits.mostItems; n++) {
-          top = Math.max(top, rest - short * Math.max(0, sizeLimits.fewestItems - n));
-          rest += ranked[i + n - chosen.length]?.value ?? -1e9;
-        }
+        for (let n = chosen.length + 1; n <= sizeLimits.mostItems && n - chosen.length < rest.length; n++)
+          top = Math.max(top, (rest[n - chosen.length] ?? 0) - short * Math.max(0, sizeLimits.fewestItems - n));
         if (this.best !== null && fixed + value + top < this.best.worth) break;
         const { item } = candidate;
         if ((inPosition.get(item.position) ?? 0) >= sizeLimits.itemsInPosition) continue;
@@ -347,4 +340,17 @@ class Search {
     }
     return blocks;
   }
+}
+
+/** The best sums of none, one, two … items from a place in the ranking on, one of each name. */
+function sumsFrom(ranked: readonly { readonly item: Item; readonly value: number }[], from: number): number[] {
+  const sums = [0];
+  const names = new Set<string>();
+  for (let i = from; i < ranked.length && sums.length <= sizeLimits.mostItems; i++) {
+    const each = ranked[i];
+    if (each === undefined || names.has(nameOnce(each.item))) continue;
+    names.add(nameOnce(each.item));
+    sums.push((sums[sums.length - 1] ?? 0) + each.value);
+  }
+  return sums;
 }
