@@ -44,17 +44,24 @@ export function headingOf(frames: Frames): Vector {
   return norm(level) < 1e-6 ? [1, 0, 0] : unit(level);
 }
 
+const limbMasses = new WeakMap<Body, readonly number[]>();
+
 /** Mass of the limb a segment belongs to: an arm, a leg, the head; on the trunk the segment's own [kg]. */
 export function limbMass(body: Body, segment: number): number {
-  const id = body.segments[segment]?.id ?? "pelvis";
-  const [name, side] = id.split(".");
-  if (side === undefined) return body.segments[segment]?.mass ?? 0;
-  const leg = name === "thigh" || name === "shank" || name === "foot" || name === "toes";
-  const parts = leg ? ["thigh", "shank", "foot", "toes"] : ["upperArm", "forearm", "hand"];
-  return body.segments.reduce(
-    (sum, each) => (each.side === side && parts.some((part) => each.id === `${part}.${side}`) ? sum + each.mass : sum),
-    0,
-  );
+  const known = limbMasses.get(body) ?? body.segments.map(({ index }) => weighLimb(body, index));
+  limbMasses.set(body, known);
+  return known[segment] ?? 0;
+}
+
+function weighLimb(body: Body, segment: number): number {
+  const own = limbKey(body, segment);
+  const side = body.segments[segment]?.side ?? null;
+  if (side === null) return body.segments[segment]?.mass ?? 0;
+  // The shoulder girdle belongs to the trunk and lies down with it.
+  return body.segments.reduce((sum, each) => {
+    const part = each.side === side && !each.id.startsWith("girdle") && limbKey(body, each.index) === own;
+    return part ? sum + each.mass : sum;
+  }, 0);
 }
 
 /**

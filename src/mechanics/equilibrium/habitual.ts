@@ -151,8 +151,20 @@ function describeEfforts(statics: Statics, sharing: Sharing): JointEffort[] {
   return efforts;
 }
 
+interface AngleWords {
+  readonly words: string;
+  readonly strength: StrengthId | null;
+}
+const knownWords = [new Map<AngleId, AngleWords>(), new Map<AngleId, AngleWords>()] as const;
+
 /** Plain words and muscle group of an angle turned up (0) or down (1). */
-export function wordsOf(id: AngleId, sign: 0 | 1): { words: string; strength: StrengthId | null } {
+export function wordsOf(id: AngleId, sign: 0 | 1): AngleWords {
+  const known = knownWords[sign].get(id) ?? findWords(id, sign);
+  knownWords[sign].set(id, known);
+  return known;
+}
+
+function findWords(id: AngleId, sign: 0 | 1): AngleWords {
   const [name, side] = id.split(".");
   if (side === "weak" || side === "strong") {
     const row = LIMB_DIRECTIONS[name as LimbAngle][sign];

@@ -30,8 +30,16 @@ export type Quantity =
   | { readonly of: "effort"; readonly task: EffortModel }
   | { readonly of: "share"; readonly task: EffortModel; readonly joint: string };
 
-/** Value of the quantity at latent strengths z, with its gradient in z. */
-export function evaluateQuantity(quantity: Quantity, z: Float64Array, gradient: Float64Array | null): number {
+/**
+ * Value of the quantity at latent strengths z, with its gradient in z.
+ * @param known the strengths at z, where the caller has them already
+ */
+export function evaluateQuantity(
+  quantity: Quantity,
+  z: Float64Array,
+  gradient: Float64Array | null,
+  known?: Float64Array,
+): number {
   if (quantity.of === "strength") {
     if (gradient !== null) {
       gradient.fill(0);
@@ -39,7 +47,7 @@ export function evaluateQuantity(quantity: Quantity, z: Float64Array, gradient: 
     }
     return z[quantity.slot] ?? 0;
   }
-  const strengths = Float64Array.from(z, strengthOf);
+  const strengths = known ?? Float64Array.from(z, strengthOf);
   if (quantity.of === "effort") {
     if (gradient !== null) {
       quantity.task.logGradient(strengths, gradient);

@@ -43,7 +43,8 @@ export function drawStrengths(
   }
   const logTarget = (z: Float64Array): number => {
     let sum = -0.5 * squaredDistance(z, prior.mean, priorRoot);
-    for (const item of evidence) sum += item.logLikelihood(evaluateQuantity(item.quantity, z, null));
+    const strengths = Float64Array.from(z, strengthOf);
+    for (const item of evidence) sum += item.logLikelihood(evaluateQuantity(item.quantity, z, null, strengths));
     return sum;
   };
   const logProposal = (z: Float64Array): number => -0.5 * squaredDistance(z, belief.mean, root);
