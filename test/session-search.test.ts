@@ -28,7 +28,12 @@ describe("the session search beside a second method", () => {
   it("gives the same worth for shuffled input", () => {
     for (let seed = 20; seed < 24; seed++) {
       const problem = inventProblem(seed, { ...dayLike, rungs: 28, lastTime: true });
-      const shuffled = { ...problem, options: shuffle([...problem.options], seed), links: shuffle([...problem.links], seed), positions: shuffle([...problem.positions], seed) };
+      const shuffled = {
+        ...problem,
+        options: shuffle([...problem.options], seed),
+        links: shuffle([...problem.links], seed),
+        positions: shuffle([...problem.positions], seed),
+      };
       expect(solveSession(shuffled).worth).toBe(solveSession(problem).worth);
     }
   }, 60_000);

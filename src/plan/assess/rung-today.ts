@@ -100,8 +100,8 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   const out = [...rules.out];
   const mind = [...rules.mind];
   const short = shortHamstrings(prepared.statics.body, prepared.pose, {
-    weak: findings.rangeDeg.weak["hamstrings"],
-    strong: findings.rangeDeg.strong["hamstrings"],
+    weak: findings.rangeDeg.weak.hamstrings,
+    strong: findings.rangeDeg.strong.hamstrings,
   });
   if (short !== null)
     out.push({

@@ -114,12 +114,11 @@ describe("the one judge of a plan", () => {
     expect(judged.halfMinutes).toBe(1 + 8 + 2 + 8 + 2);
     expect(judged.strength).toBe(1 + 10 + 2 + 10);
   });
-  it.each(BROKEN)("refuses a plan that breaks only %s", (rule, plan, locks) => {
-    const broken = new Set(
-      evaluate({ ...PROBLEM, locks: { ...noLocks, ...locks } }, plan).broken.map((each) => each.rule),
-    );
-    expect([...broken]).toEqual([rule]);
-  });
+  for (const [rule, plan, locks = {}] of BROKEN)
+    it(`refuses a plan that breaks only ${rule}`, () => {
+      const { broken } = evaluate({ ...PROBLEM, locks: { ...noLocks, ...locks } }, plan);
+      expect([...new Set(broken.map((each) => each.rule))]).toEqual([rule]);
+    });
   it("refuses more than two rungs of an activity and more than four positions, whatever else they break", () => {
     const three = evaluate(
       { ...PROBLEM, options: [...PROBLEM.options, option("l1b", { activity: "l", ladderIndex: 1, rung: "other" })] },

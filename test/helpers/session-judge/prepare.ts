@@ -57,7 +57,9 @@ export function prepare(problem: SessionProblem): Prepared {
   const { locks } = problem;
   const open = problem.positions.filter((p) => !locks.barPositions.includes(p.id)).sort((a, b) => byName(a.id, b.id));
   const names = new Map(open.map((p, index) => [p.id, index]));
-  let options = problem.options.filter((o) => names.has(o.position) && !locks.leaveOut.includes(o.rung)).sort((a, b) => byName(a.id, b.id));
+  let options = problem.options
+    .filter((o) => names.has(o.position) && !locks.leaveOut.includes(o.rung))
+    .sort((a, b) => byName(a.id, b.id));
   for (let before = -1; before !== options.length; ) {
     before = options.length;
     const known = new Set(options.map((o) => o.rung));
@@ -71,7 +73,11 @@ export function prepare(problem: SessionProblem): Prepared {
   const rungs = rungNames.map((id, index): Rung => {
     const mine = options.filter((o) => o.rung === id);
     const first = at(mine, 0);
-    if (mine.some((o) => o.position !== first.position || o.activity !== first.activity || o.ladderIndex !== first.ladderIndex))
+    if (
+      mine.some(
+        (o) => o.position !== first.position || o.activity !== first.activity || o.ladderIndex !== first.ladderIndex,
+      )
+    )
       throw new ProgrammingError(`rung ${id} stands in two places`);
     const choices = mine.map((option): Choice => {
       const units = new Map<number, number>();
@@ -81,14 +87,25 @@ export function prepare(problem: SessionProblem): Prepared {
       }
       return { option, rung: index, net: option.worth - option.change.cost + (drop.get(id) ?? 0), units: [...units] };
     });
-    return { id, position: names.get(first.position) ?? 0, activity: first.activity, ladderIndex: first.ladderIndex, must: locks.mustHave.includes(id), choices };
+    return {
+      id,
+      position: names.get(first.position) ?? 0,
+      activity: first.activity,
+      ladderIndex: first.ladderIndex,
+      must: locks.mustHave.includes(id),
+      choices,
+    };
   });
   return {
     problem,
     positions: open,
     rungs,
     rungsAt: open.map((_, p) => rungs.filter((r) => r.position === p)),
-    entry: open.map((p) => (p.entry === null || (locks.startIn !== null && locks.startIn !== p.id) ? null : { ...p.entry, links: [], cap: problem.strength - p.wayBack.strength - p.entry.strength })),
+    entry: open.map((p) =>
+      p.entry === null || (locks.startIn !== null && locks.startIn !== p.id)
+        ? null
+        : { ...p.entry, links: [], cap: problem.strength - p.wayBack.strength - p.entry.strength },
+    ),
     paths: open.map((_, p) => findPaths(problem, open, names, p)),
     gains: purposes.map((p) => [0, 1, 2, 3, 4].map((units) => coverageGain(p.need, units))),
     base: -[...drop.values()].reduce((a, b) => a + b, 0),
@@ -98,7 +115,12 @@ export function prepare(problem: SessionProblem): Prepared {
 }
 
 /** All unbeaten ways out of one position; equal ones are told apart by the names of their moves. */
-function findPaths(problem: SessionProblem, open: readonly PositionNode[], names: ReadonlyMap<string, number>, from: number): Path[][] {
+function findPaths(
+  problem: SessionProblem,
+  open: readonly PositionNode[],
+  names: ReadonlyMap<string, number>,
+  from: number,
+): Path[][] {
   const found: Path[][] = open.map(() => []);
   const start: Path = { links: [], halfMinutes: 0, strength: 0, cost: 0, cap: problem.strength };
   const waiting: { readonly place: number; readonly path: Path }[] = [{ place: from, path: start }];
@@ -110,9 +132,19 @@ function findPaths(problem: SessionProblem, open: readonly PositionNode[], names
       const to = names.get(link.to);
       if (link.from !== at(open, place).id || to === undefined || to === from) continue;
       const strength = path.strength + link.strength;
-      const cap = Math.min(path.cap, problem.strength - at(open, to).wayBack.strength - strength, link.threshold === null ? problem.strength : link.threshold - path.strength);
+      const cap = Math.min(
+        path.cap,
+        problem.strength - at(open, to).wayBack.strength - strength,
+        link.threshold === null ? problem.strength : link.threshold - path.strength,
+      );
       if (cap < 0) continue;
-      const longer: Path = { links: [...path.links, link.id], halfMinutes: path.halfMinutes + link.halfMinutes, strength, cost: path.cost + moveCost(problem, link), cap };
+      const longer: Path = {
+        links: [...path.links, link.id],
+        halfMinutes: path.halfMinutes + link.halfMinutes,
+        strength,
+        cost: path.cost + moveCost(problem, link),
+        cap,
+      };
       const rivals = at(found, to);
       if (rivals.some((r) => beats(r, longer))) continue;
       found[to] = [...rivals.filter((r) => !beats(longer, r)), longer];
@@ -125,5 +157,9 @@ function findPaths(problem: SessionProblem, open: readonly PositionNode[], names
 function beats(a: Path, b: Path): boolean {
   if (a.halfMinutes > b.halfMinutes || a.strength > b.strength || a.cost > b.cost || a.cap < b.cap) return false;
   const same = a.halfMinutes === b.halfMinutes && a.strength === b.strength && a.cost === b.cost && a.cap === b.cap;
-  return !same || a.links.length < b.links.length || (a.links.length === b.links.length && a.links.join("\n") <= b.links.join("\n"));
+  return (
+    !same ||
+    a.links.length < b.links.length ||
+    (a.links.length === b.links.length && a.links.join("\n") <= b.links.join("\n"))
+  );
 }

@@ -31,7 +31,8 @@ export interface Relaxed {
 }
 
 const NEVER = Number.NEGATIVE_INFINITY;
-export const shortCost = (p: Prepared, items: number): number => POINT * p.problem.prices.itemShort * Math.max(0, sizeLimits.fewestItems - items);
+export const shortCost = (p: Prepared, items: number): number =>
+  POINT * p.problem.prices.itemShort * Math.max(0, sizeLimits.fewestItems - items);
 
 export function price(p: Prepared, prices: PriceList): Priced {
   const { problem } = p;
@@ -44,20 +45,27 @@ export function price(p: Prepared, prices: PriceList): Priced {
     }
   const open = p.gains.map((gain, k) => {
     const each = at(prices.units, k);
-    return gain.map((_, used) => Math.max(...gain.slice(used).map((points, more) => POINT * points - each * (used + more))));
+    return gain.map((_, used) =>
+      Math.max(...gain.slice(used).map((points, more) => POINT * points - each * (used + more))),
+    );
   });
   const picked = p.positions.map((_, place) => {
     const steady = at(p.rungsAt, place).every((r) => r.choices.every((c) => c.option.freshnessCost === 0));
     const first = pick(p, choice, place, 0);
     return [0, 1, 2, 3].map((block) => (steady || block === 0 ? first : pick(p, choice, place, block)));
   });
-  const priceWay = (way: { halfMinutes: number; strength: number; cost: number }) => -POINT * way.cost - prices.halfMinute * way.halfMinutes - prices.strength * way.strength;
+  const priceWay = (way: { halfMinutes: number; strength: number; cost: number }) =>
+    -POINT * way.cost - prices.halfMinute * way.halfMinutes - prices.strength * way.strength;
   return {
     prices,
     choice,
     open,
     picked,
-    constant: prices.halfMinute * problem.workingHalfMinutes + prices.strength * problem.strength + POINT * p.base + open.reduce((sum, k) => sum + at(k, 0), 0),
+    constant:
+      prices.halfMinute * problem.workingHalfMinutes +
+      prices.strength * problem.strength +
+      POINT * p.base +
+      open.reduce((sum, k) => sum + at(k, 0), 0),
     enter: p.entry.map((way) => (way === null || way.cap < 0 ? NEVER : priceWay(way))),
     move: p.paths.map((row) => row.map((ways) => ways.reduce((best, way) => Math.max(best, priceWay(way)), NEVER))),
     end: p.positions.map((q) => (q.canEnd ? priceWay({ ...q.wayBack, cost: 0 }) : NEVER)),
@@ -70,7 +78,10 @@ function pick(p: Prepared, value: ReadonlyMap<Choice, number>, place: number, bl
     let worth = NEVER;
     for (const c of rung.choices) {
       const v = (value.get(c) ?? 0) - POINT * c.option.freshnessCost * block;
-      if (v > worth) { worth = v; best = c; }
+      if (v > worth) {
+        worth = v;
+        best = c;
+      }
     }
     return { worth, best, activity: rung.activity };
   });
@@ -99,20 +110,28 @@ export function completions(p: Prepared, t: Priced): Completion {
   for (let block = sizeLimits.positions - 1; block >= 0; block -= 1) {
     const next = table[0];
     // Best onward value from each place for each count, found once per place rather than per number of things done there.
-    const onward = p.positions.map((_, place) => Array.from({ length: sizeLimits.mostItems + 1 }, (_, items) => {
-      let best = at(t.end, place) - shortCost(p, items);
-      if (next && items < sizeLimits.mostItems) {
-        const row = at(t.move, place);
-        for (let to = 0; to < size; to += 1) if (to !== place) best = Math.max(best, at(row, to) + at(at(next, to), items));
-      }
-      return best;
-    }));
-    table.unshift(p.positions.map((_, place) => Array.from({ length: sizeLimits.mostItems }, (_, items) => {
-      const { worth } = at(at(t.picked, place), block);
-      let best = NEVER;
-      for (let n = 1; n < worth.length && items + n <= sizeLimits.mostItems; n += 1) best = Math.max(best, at(worth, n) + at(at(onward, place), items + n));
-      return best;
-    })));
+    const onward = p.positions.map((_, place) =>
+      Array.from({ length: sizeLimits.mostItems + 1 }, (_, items) => {
+        let best = at(t.end, place) - shortCost(p, items);
+        if (next && items < sizeLimits.mostItems) {
+          const row = at(t.move, place);
+          for (let to = 0; to < size; to += 1)
+            if (to !== place) best = Math.max(best, at(row, to) + at(at(next, to), items));
+        }
+        return best;
+      }),
+    );
+    table.unshift(
+      p.positions.map((_, place) =>
+        Array.from({ length: sizeLimits.mostItems }, (_, items) => {
+          const { worth } = at(at(t.picked, place), block);
+          let best = NEVER;
+          for (let n = 1; n < worth.length && items + n <= sizeLimits.mostItems; n += 1)
+            best = Math.max(best, at(worth, n) + at(at(onward, place), items + n));
+          return best;
+        }),
+      ),
+    );
   }
   return table;
 }
@@ -126,22 +145,35 @@ export function relaxAll(p: Prepared, t: Priced): Relaxed {
   let place = -1;
   p.positions.forEach((_, q) => {
     const value = at(t.enter, q) + at(at(at(table, 0), q), 0);
-    if (value > bound) { bound = value; place = q; }
+    if (value > bound) {
+      bound = value;
+      place = q;
+    }
   });
   let items = 0;
   for (let block = 0; place >= 0 && block < sizeLimits.positions; block += 1) {
     const { worth } = at(at(t.picked, place), block);
     const next = table[block + 1];
-    let best = NEVER, chosen = 1, to = -1;
+    let best = NEVER,
+      chosen = 1,
+      to = -1;
     for (let n = 1; n < worth.length && items + n <= sizeLimits.mostItems; n += 1) {
       const here = at(worth, n);
       const stop = here + at(t.end, place) - shortCost(p, items + n);
-      if (stop > best) { best = stop; chosen = n; to = -1; }
+      if (stop > best) {
+        best = stop;
+        chosen = n;
+        to = -1;
+      }
       if (next && items + n < sizeLimits.mostItems)
         for (let q = 0; q < p.positions.length; q += 1) {
           if (q === place) continue;
           const go = here + at(at(t.move, place), q) + at(at(next, q), items + n);
-          if (go > best) { best = go; chosen = n; to = q; }
+          if (go > best) {
+            best = go;
+            chosen = n;
+            to = q;
+          }
         }
     }
     order.push(place);
@@ -178,18 +210,35 @@ export function relaxOrders(p: Prepared, t: Priced, orders: readonly (readonly n
 }
 
 /** Walks the prices downhill: dearer where the relaxed plan overspends, cheaper where it has some over. */
-export function findPrices(p: Prepared, start: PriceList, steps: number, target: number | null, relax: (t: Priced) => Relaxed): { readonly priced: Priced; readonly bound: number } {
+export function findPrices(
+  p: Prepared,
+  start: PriceList,
+  steps: number,
+  target: number | null,
+  relax: (t: Priced) => Relaxed,
+): { readonly priced: Priced; readonly bound: number } {
   const SCALE = 16;
-  let units = [...start.units], halfMinute = start.halfMinute, strength = start.strength;
+  let units = [...start.units],
+    halfMinute = start.halfMinute,
+    strength = start.strength;
   let best: { priced: Priced; bound: number } | null = null;
-  let eager = 1, stale = 0;
+  let eager = 1,
+    stale = 0;
   for (let step = 0; step <= steps; step += 1) {
     const priced = price(p, { units: units.map(whole), halfMinute: whole(halfMinute), strength: whole(strength) });
     const { bound, order, counts } = relax(priced);
-    if (best === null || bound < best.bound) { best = { priced, bound }; stale = 0; } else if ((stale += 1) >= 6) { eager /= 2; stale = 0; }
+    stale += 1;
+    if (best === null || bound < best.bound) {
+      best = { priced, bound };
+      stale = 0;
+    } else if (stale >= 6) {
+      eager /= 2;
+      stale = 0;
+    }
     if (bound === NEVER || step === steps || (target !== null && bound < target)) break;
     const used = p.gains.map(() => 0);
-    let minutes = -p.problem.workingHalfMinutes, spent = -p.problem.strength;
+    let minutes = -p.problem.workingHalfMinutes,
+      spent = -p.problem.strength;
     order.forEach((place, block) => {
       for (const c of at(at(priced.picked, place), block).choices.slice(0, at(counts, block))) {
         minutes += c.option.halfMinutes;
@@ -197,11 +246,15 @@ export function findPrices(p: Prepared, start: PriceList, steps: number, target:
         for (const [k, n] of c.units) used[k] = at(used, k) + n;
       }
       const ways = block === 0 ? [at(p.entry, place)] : at(at(p.paths, at(order, block - 1)), place);
-      let chosen = NEVER, way = { halfMinutes: 0, strength: 0 };
+      let chosen = NEVER,
+        way = { halfMinutes: 0, strength: 0 };
       for (const w of ways) {
         if (w === null) continue;
         const value = -POINT * w.cost - priced.prices.halfMinute * w.halfMinutes - priced.prices.strength * w.strength;
-        if (value > chosen) { chosen = value; way = w; }
+        if (value > chosen) {
+          chosen = value;
+          way = w;
+        }
       }
       minutes += way.halfMinutes;
       spent += way.strength;
@@ -209,7 +262,15 @@ export function findPrices(p: Prepared, start: PriceList, steps: number, target:
     const back = at(p.positions, order[order.length - 1] ?? 0).wayBack;
     minutes += back.halfMinutes;
     spent += back.strength;
-    const wanted = p.gains.map((gain, k) => gain.reduce((top, points, n) => (POINT * points - at(priced.prices.units, k) * n > POINT * at(gain, top) - at(priced.prices.units, k) * top ? n : top), 0));
+    const wanted = p.gains.map((gain, k) =>
+      gain.reduce(
+        (top, points, n) =>
+          POINT * points - at(priced.prices.units, k) * n > POINT * at(gain, top) - at(priced.prices.units, k) * top
+            ? n
+            : top,
+        0,
+      ),
+    );
     const slope = used.map((n, k) => n - at(wanted, k));
     const length = slope.reduce((sum, g) => sum + g * g, 0) + (minutes * minutes + spent * spent) / (SCALE * SCALE);
     if (length === 0) break;
