@@ -85,6 +85,8 @@ export interface PictureRequest extends RungName {
   readonly kind: "item" | "above" | "hands" | "body" | "line";
   readonly theme: "screen" | "paper";
   readonly width: number;
+  /** Fits the drawing into this height too, so that its lines and words keep their size. */
+  readonly height?: number;
 }
 /** A drawing with its text alternative, made from the same data. */
 export interface Picture {

@@ -62,7 +62,7 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
           <p className="said because">{absence.sentence}</p>
           {absence.because.slice(1).map(({ rule, detail, source }) => (
             <p key={`${rule}-${detail}`}>
-              {detail} <span className="least">{source}</span>
+              {detail} <span className="least">{source.replaceAll("-", " ")}</span>
             </p>
           ))}
           <p className="small">

@@ -14,7 +14,7 @@ import { useWide } from "./use-wide.ts";
 import "./item.css";
 
 const WIDTH = 520;
-const ABOVE_WIDTH = 400;
+const ABOVE = { width: 400, height: 280 } as const;
 
 /** One item in full: what it is for, what it asks of this body, and what every figure rests on. */
 export function ItemView({ person, of }: { readonly person: KeptPerson; readonly of: RungName }) {
@@ -26,7 +26,7 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
   ]);
   const above = useAnswer(person.case, "picture", [
     person.case,
-    { ...of, kind: "above", theme: "screen", width: ABOVE_WIDTH },
+    { ...of, kind: "above", theme: "screen", width: ABOVE.width, height: ABOVE.height },
   ]);
   const hands = useAnswer(person.case, "picture", [
     person.case,

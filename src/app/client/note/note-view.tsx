@@ -8,6 +8,7 @@ import type { KeptPerson } from "../record/database.ts";
 import { today } from "../record/identifiers.ts";
 import { changePerson, writeVersion } from "../record/people.ts";
 import { sending } from "../record/outbox.ts";
+import { usePlan } from "../plan/use-plan.ts";
 import { pathOf } from "../shell/route.ts";
 import { useCell } from "../state/cell.ts";
 import { sayLastDay } from "../words/person-words.ts";
@@ -122,6 +123,7 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
           </Button>
         </div>
       </section>
+      {note.signed !== null && <Learned person={person} />}
       {note.signed === null && (
         <TextField className="field signer" value={name} onChange={setName}>
           <Label className="label">Signed by</Label>
@@ -152,6 +154,24 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
       </div>
       {note.signed === null && refusal !== null && <p className="small">{refusal}</p>}
     </div>
+  );
+}
+
+/** What the session changes for the next one, as the new plan says it. */
+function Learned({ person }: { readonly person: KeptPerson }) {
+  const { kept, computing } = usePlan(person);
+  const changes = kept?.plan.changesSinceLast ?? [];
+  if (computing) return <p className="small">What the day taught is being worked out.</p>;
+  return (
+    <section className="change learned">
+      <p className="change-word">learned today</p>
+      {changes.length === 0 && <p className="said">Nothing changes: the next session is the same.</p>}
+      {changes.map(({ change, because }) => (
+        <p key={change} className="said">
+          {change} {because}
+        </p>
+      ))}
+    </section>
   );
 }
 

@@ -33,13 +33,13 @@ export function Hold({ person, plan }: { readonly person: KeptPerson; readonly p
     await changePerson(person.id, { session });
     goTo({ view: "note", person: person.id });
   };
-  const title = `Not today: ${hold.because.map(({ measured }) => measured).join(", ")}.`;
+  const title = `Not today: ${[...new Set(hold.because.map((each) => sayMeasured(each, person.case.vitals)))].join(", ")}.`;
   return (
     <div className="hold">
       <h1>{title}</h1>
       {hold.because.map(({ rule, limit, source }) => (
         <p key={rule} className="said">
-          {limit.replace(/\.?$/, ".")} <span className="least">Source: {source}</span>
+          The limit: {limit.replace(/\.?$/, ".")} <span className="least">Source: {source}</span>
         </p>
       ))}
       <p className="stopbox">
@@ -65,4 +65,16 @@ export function Hold({ person, plan }: { readonly person: KeptPerson; readonly p
       />
     </div>
   );
+}
+
+type Vitals = KeptPerson["case"]["vitals"];
+
+/** "pressure 192 over 104", as it is said; else as it was measured. */
+function sayMeasured({ rule, measured }: { readonly rule: string; readonly measured: string }, vitals: Vitals): string {
+  const { systolic, diastolic, heartRate, oxygenSaturation } = vitals ?? {};
+  if (/systolic|diastolic|pressure/i.test(rule) && systolic !== undefined && diastolic !== undefined)
+    return `pressure ${systolic} over ${diastolic}`;
+  if (/heart|pulse/i.test(rule) && heartRate !== undefined) return `pulse ${heartRate}`;
+  if (/oxygen/i.test(rule) && oxygenSaturation !== undefined) return `oxygen ${oxygenSaturation} percent`;
+  return measured;
 }

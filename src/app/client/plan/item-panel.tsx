@@ -11,6 +11,7 @@ import { AboveFigure, type MarkedLine } from "./above-figure.tsx";
 import { useTicks } from "./ticks.ts";
 
 const ITEM_WIDTH = 420;
+const ABOVE = { width: 400, height: 280 } as const;
 
 /** One item as it is done: pictures, places, words, dose, what to see, when to stop. No figure of effort here. */
 export function ItemPanel({
@@ -33,7 +34,7 @@ export function ItemPanel({
   ]);
   const above = useAnswer(person.case, "picture", [
     person.case,
-    { ...of, kind: "above", theme: "screen", width: ITEM_WIDTH },
+    { ...of, kind: "above", theme: "screen", width: ABOVE.width, height: ABOVE.height },
   ]);
   const [ticks, setTicks] = useTicks(person.id, of);
   const [marked, setMarked] = useState<MarkedLine | null>(null);

@@ -136,7 +136,10 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
         <Link className="press" href={pathOf({ view: "why", person: person.id })}>
           Why not…
         </Link>
-        <Button className="press push" onPress={() => goTo(`${pathOf({ view: "papers", person: person.id })}#therapist`)}>
+        <Button
+          className="press push"
+          onPress={() => goTo(`${pathOf({ view: "papers", person: person.id })}#therapist`)}
+        >
           Print the sheet
         </Button>
         <Link className="press filled" href={pathOf({ view: "mat", person: person.id })}>
