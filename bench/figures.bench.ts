@@ -1,5 +1,7 @@
 import { type BenchRow, time } from "./timing.ts";
 import { drawFigure, type FigureInput, redrawMarks } from "../src/figures/draw-figure.ts";
+import { chooseView } from "../src/figures/choose-view.ts";
+import { prepareScene } from "../src/figures/scene.ts";
 import { drawBodyLayer } from "../src/figures/body-layer.ts";
 import { SAMPLE_HELPERS, SAMPLE_POSES } from "../test/helpers/sample-poses.ts";
 import { buildBody } from "../src/mechanics/body/build.ts";
@@ -52,6 +54,10 @@ export function runBench(): BenchRow[] {
     ),
     inMilliseconds("marks redrawn on a kept body layer", () => redrawMarks(figureHelped, helped, marks), 0.3),
     inMilliseconds("whole figure, one person, skin kept", () => drawFigure(alone)),
-    inMilliseconds("whole figure with a helper: reach, view, drawing", () => drawFigure(helped)),
+    inMilliseconds("whole figure with a helper, scene and view kept", () => drawFigure(helped), 60),
+    inMilliseconds("helper's reach, not kept", () => prepareScene(helped)),
+    inMilliseconds("search for a view, not kept", () =>
+      chooseView(figureHelped.prepared, { azimuthDeg: 130, elevationDeg: 15 }, null),
+    ),
   ];
 }

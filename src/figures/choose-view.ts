@@ -1,7 +1,8 @@
 import { rotate, type Vector } from "../quantity/vectors.ts";
 import { handVisibility } from "./checks.ts";
-import { paint, type Solid } from "./picture/buffer.ts";
+import { paint, paintAndKeepFirst, type Solid } from "./picture/buffer.ts";
 import { aimCamera, boundsOf, fitCamera, type Frame, type View } from "./picture/camera.ts";
+import { type FreeLimb, MOVING_PARTS } from "./marks/ghost.ts";
 import { extentOf, type PreparedScene } from "./scene.ts";
 
 /** Nothing further than this in front of a hand hides it in its close-up [m]. */
@@ -31,7 +32,7 @@ export function frameFor(
   return fitCamera(camera, boundsOf(camera, prepared.clouds), size);
 }
 
-/** First all round at two heights, then nearer steps about the best few. */
+/** First all round at two heights, then nearer steps about the best. */
 const AROUND = [0, 20, -20, 40, -40, 60, -60, 80, -80, 100, -100, 120, -120, 140, -140, 160, -160, 180] as const;
 const RAISES = [0, 13] as const;
 const NEARER_TURNS = [-9, 0, 9] as const;
@@ -43,17 +44,15 @@ const LOOKED_AT_AGAIN = 2;
 export const WANTED_VISIBLE = 0.6;
 /** The rough picture of the search is not exact. */
 const TO_BE_SURE = 0.07;
-/** The most that seeing the person, the head and the weak limbs adds. */
-const MOST_OF_PERSON = 3.4 * 0.92 + 1.3 + 1.1;
 const ROUGH = { width: 110, density: 1 } as const;
 
 /**
- * Turns and raises the usual view until the helper's hands show, the first one above all, and the helper does not hide the
- * person.
+ * Turns and raises the usual view until the helper's hands show, the first one above all, the helper does not hide the
+ * person and the limb that moves is in sight.
  */
-export function chooseView(prepared: PreparedScene, usual: View): View {
+export function chooseView(prepared: PreparedScene, usual: View, moves: FreeLimb | null): View {
   if (prepared.helper === null || prepared.people.length < 2) return usual;
-  return bestAround(usual, valueOfView(prepared, usual));
+  return bestAround(usual, valueOfView(prepared, usual, moves));
 }
 
 /** From where one hand of the helper is seen best, close to. */
@@ -102,7 +101,7 @@ function solidsOf(prepared: PreparedScene): Solid[] {
 }
 
 /** How much a view shows: hands, the person, the head, the weak limbs; less for every step away from the usual one. */
-function valueOfView(prepared: PreparedScene, usual: View): (view: View) => number {
+function valueOfView(prepared: PreparedScene, usual: View, moves: FreeLimb | null): (view: View) => number {
   const { helper, people } = prepared;
   const [person, helperPerson] = people;
   if (helper === null || person === undefined || helperPerson === undefined) return () => 0;
@@ -110,13 +109,15 @@ function valueOfView(prepared: PreparedScene, usual: View): (view: View) => numb
   const kinds = person.skin.kinds;
   const isHead = kinds.map((kind) => kind !== null && (kind.part === "head" || kind.part === "hair"));
   const isWeak = kinds.map((kind) => kind?.hatched === true);
+  const [limb, side] = (moves ?? "hips").split(".");
+  const parts = limb === "arm" || limb === "leg" ? MOVING_PARTS[limb] : [];
+  const isMoving = kinds.map((kind) => kind !== null && kind.side === side && parts.includes(kind.part));
   const facing = rotate(helper.reach.configuration.rootRotation, [1, 0, 0]);
-  let best = -Number.MAX_VALUE;
   const enough = (share: number): number => Math.min(1, share / (WANTED_VISIBLE + TO_BE_SURE));
   return (view) => {
     const frame = frameFor(prepared, view, { width: ROUGH.width });
     const { camera } = frame;
-    const buffer = paint(camera, frame.width, frame.height, ROUGH.density, solids);
+    const { buffer, firstKinds } = paintAndKeepFirst(camera, frame.width, frame.height, ROUGH.density, solids, true);
     let first = 1;
     let others = 1;
     helper.palms.forEach((palm, k) => {
@@ -126,7 +127,7 @@ function valueOfView(prepared: PreparedScene, usual: View): (view: View) => numb
     });
     const towardEye = -(facing[0] * camera.forward[0] + facing[1] * camera.forward[1]);
     const turn = turnOf(view, usual);
-    const certain =
+    const hands =
       4.2 * first +
       (first === 1 ? 0.6 : 0) +
       2.2 * others +
@@ -134,32 +135,34 @@ function valueOfView(prepared: PreparedScene, usual: View): (view: View) => numb
       0.004 * turn -
       0.00007 * turn * turn -
       0.02 * Math.abs(view.elevationDeg - usual.elevationDeg);
-    // Even with all of the person in sight this view would not do: spare the second painting.
-    if (certain + MOST_OF_PERSON < best) return certain;
-    const alone = paint(camera, frame.width, frame.height, ROUGH.density, solids.slice(0, 1));
     let all = 0;
     let shown = 0;
     let weak = 0;
+    let weakShown = 0;
+    let moving = 0;
     let head = 0;
     let headShown = 0;
-    for (let i = 0; i < alone.kinds.length; i++) {
-      const kind = alone.kinds[i] ?? 0;
+    for (let i = 0; i < firstKinds.length; i++) {
+      const kind = firstKinds[i] ?? 0;
       if (kind === 0) continue;
       all++;
       if (isHead[kind] === true) head++;
+      if (isWeak[kind] === true) weak++;
       if (buffer.kinds[i] !== kind) continue;
       shown++;
       if (isHead[kind] === true) headShown++;
-      if (isWeak[kind] === true) weak++;
+      if (isWeak[kind] === true) weakShown++;
+      if (isMoving[kind] === true) moving++;
     }
     const seen = all === 0 ? 0 : shown / all;
-    const value =
-      certain +
+    return (
+      hands +
       3.4 * Math.min(seen, 0.92) -
       3.5 * Math.max(0, 0.74 - seen) +
       1.3 * Math.min(1, headShown / Math.max(1, 0.8 * head)) +
-      1.1 * Math.min(1, weak / Math.max(1, 0.18 * all));
-    best = Math.max(best, value);
-    return value;
+      0.7 * Math.min(1, weakShown / Math.max(1, 0.18 * all)) +
+      1.2 * Math.min(1, weakShown / Math.max(1, 0.85 * weak)) +
+      (parts.length === 0 ? 0 : 1.5 * Math.min(1, moving / Math.max(1, (limb === "arm" ? 0.09 : 0.18) * all)))
+    );
   };
 }

@@ -63,7 +63,7 @@ export function drawFigure(input: FigureInput): Figure {
   const closeUp = input.closeUp === undefined ? undefined : prepared.helper?.palms[input.closeUp];
   const usual = input.view ?? usualView(body, frames, input.specification ?? null, input.helper !== undefined);
   const close = input.closeUp === undefined ? null : { hand: input.closeUp, radius: CLOSE_UP_RADIUS };
-  const view = input.view ?? keptView(scene, usual, close);
+  const view = input.view ?? keptView(scene, usual, close, input.start?.moves ?? null);
   const frame =
     closeUp === undefined
       ? frameFor(prepared, view, input.size)

@@ -1,5 +1,6 @@
 import type { Body } from "../mechanics/body/body.ts";
 import { chooseCloseView, chooseView } from "./choose-view.ts";
+import type { FreeLimb } from "./marks/ghost.ts";
 import type { View } from "./picture/camera.ts";
 import { type PreparedScene, prepareScene, type SceneInput } from "./scene.ts";
 
@@ -46,12 +47,13 @@ export function keptView(
   scene: KeptScene,
   usual: View,
   close: { readonly hand: number; readonly radius: number } | null,
+  moves: FreeLimb | null,
 ): View {
-  const key = JSON.stringify([scene.key, usual, close]);
+  const key = JSON.stringify([scene.key, usual, close, moves]);
   const view =
     scene.of.views.get(key) ??
     (close === null
-      ? chooseView(scene.prepared, usual)
+      ? chooseView(scene.prepared, usual, moves)
       : chooseCloseView(scene.prepared, usual, close.hand, close.radius));
   keep(scene.of.views, key, view, VIEWS_KEPT);
   return view;

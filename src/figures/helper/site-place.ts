@@ -24,26 +24,35 @@ export function siteGuess(
   if (push === undefined) throw new ProgrammingError(`the site ${id} has no direction`);
   const segment = body.segments[push.segment]?.id ?? "pelvis";
   return {
-    at: id.startsWith("ribSide") ? behindArm(body, frames, push.at, push.side) : push.at,
+    at: besideArm(body, frames, id, push.at, push.side),
     segment,
     side: push.side,
   };
 }
 
-/** An arm this near the ribs leaves no room for a hand between [m]. */
-const ARM_IS_NEAR = 0.17;
+/** An upper arm nearer than this leaves no room for a hand: then the hand goes this way instead [m; mm forward, out, up]. */
+const CLEAR_OF_ARM = {
+  ribSide: { near: 0.17, move: [-75, 0, -25] },
+} as const;
 
 /** A hand on the ribs goes behind an arm that hangs beside them, not between the two. */
-function behindArm(body: Body, frames: Frames, at: Vector, side: Side | null): Vector {
-  if (side === null) return at;
+function besideArm(body: Body, frames: Frames, id: SiteId, at: Vector, side: Side | null): Vector {
+  const [name] = id.split(".");
+  if (side === null || name !== "ribSide") return at;
+  const { near, move } = CLEAR_OF_ARM[name];
   const shoulder = pointInRoom(body, frames, `upperArm.${side}`, [0, 0, 0]);
   const elbow = pointInRoom(body, frames, `forearm.${side}`, [0, 0, 0]);
   const along = subtract(elbow, shoulder);
   const share = Math.min(1, Math.max(0, dot(subtract(at, shoulder), along) / dot(along, along)));
-  if (norm(subtract(at, add(shoulder, scale(along, share)))) > ARM_IS_NEAR) return at;
+  if (norm(subtract(at, add(shoulder, scale(along, share)))) > near) return at;
   const mm = body.stature / 1000;
-  const back = rotate(frames.rotations[body.segmentIndex.thorax] ?? IDENTITY, [-75 * mm, 0, -25 * mm]);
-  return add(at, back);
+  const out = side === "weak" ? body.weakAt : -body.weakAt;
+  const turned = rotate(frames.rotations[body.segmentIndex.thorax] ?? IDENTITY, [
+    move[0] * mm,
+    move[1] * mm * out,
+    move[2] * mm,
+  ]);
+  return add(at, turned);
 }
 
 /** Parts of the skin on which a site of a segment can lie. */

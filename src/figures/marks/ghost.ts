@@ -13,7 +13,7 @@ import { poseSkin } from "../skin/posed.ts";
 /** What moves: a limb that leaves its support, or the hips. */
 export type FreeLimb = `${"arm" | "leg"}.${Side}` | "hips";
 
-const PARTS: Readonly<Record<"arm" | "leg" | "hips", readonly string[]>> = {
+export const MOVING_PARTS: Readonly<Record<"arm" | "leg" | "hips", readonly string[]>> = {
   arm: ["upperArm", "forearm", "hand", "thumb"],
   leg: ["thigh", "shank", "foot"],
   hips: [],
@@ -34,7 +34,7 @@ export function ghostOf(
   const frames = placeFrames(prepared.body, start);
   const points = poseSkin(person.skin, frames, prepared.placed.supports);
   const wanted = person.skin.kinds.map(
-    (kind) => kind !== null && kind.side === side && PARTS[limb].includes(kind.part),
+    (kind) => kind !== null && kind.side === side && MOVING_PARTS[limb].includes(kind.part),
   );
   const triangles: number[] = [];
   const kinds: number[] = [];

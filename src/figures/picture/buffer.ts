@@ -31,17 +31,33 @@ export function paint(
   density: number,
   solids: readonly Solid[],
 ): DepthBuffer {
+  return paintAndKeepFirst(camera, width, height, density, solids).buffer;
+}
+
+/** The same, and what the first solid would show if nothing hid it. */
+export function paintAndKeepFirst(
+  camera: Camera,
+  width: number,
+  height: number,
+  density: number,
+  solids: readonly Solid[],
+  keep = false,
+): { readonly buffer: DepthBuffer; readonly firstKinds: Uint8Array } {
   const columns = Math.ceil(width * density);
   const rows = Math.ceil(height * density);
   const nearness = new Float32Array(columns * rows);
   const kinds = new Uint8Array(columns * rows);
-  for (const solid of solids) paintSolid(camera, density, solid, columns, rows, nearness, kinds);
+  let firstKinds = kinds;
+  solids.forEach((solid, k) => {
+    paintSolid(camera, density, solid, columns, rows, nearness, kinds);
+    if (keep && k === 0) firstKinds = kinds.slice();
+  });
   const depth = nearness;
   for (let i = 0; i < depth.length; i++) {
     const n = depth[i] ?? 0;
     depth[i] = n === 0 ? FAR : 1000 / n;
   }
-  return { columns, rows, density, kinds, depth };
+  return { buffer: { columns, rows, density, kinds, depth }, firstKinds };
 }
 
 function paintSolid(

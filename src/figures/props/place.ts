@@ -206,7 +206,11 @@ function rollUnder(surface: SurfaceSpecification, block: Block): { readonly thin
   const lengthwise = surface.under?.includes("chestFront") ?? false;
   const half = (block.toY - block.fromY) / 2;
   const middleX = (block.fromX + block.toX) / 2;
-  const centre: Vector = [lengthwise ? middleX - half * 0.7 : middleX, (block.fromY + block.toY) / 2, block.bottom + radius];
+  const centre: Vector = [
+    lengthwise ? middleX - half * 0.7 : middleX,
+    (block.fromY + block.toY) / 2,
+    block.bottom + radius,
+  ];
   const long = lengthwise ? half : radius;
   const wide = lengthwise ? radius : half;
   return {
@@ -228,8 +232,14 @@ const RESTS_AT = 0.62;
 const THIN_END = 0.02;
 
 /** A wedge whose slope has the stated height under what rests on it; the thin end toward the feet. */
-function wedgeUnder(body: Body, frames: Frames, block: Block, restsAtX: number): { readonly thing: Thing; readonly support: Support } {
-  const at = (id: "shank.weak" | "shank.strong" | "pelvis"): number => frames.positions[body.segmentIndex[id]]?.[0] ?? 0;
+function wedgeUnder(
+  body: Body,
+  frames: Frames,
+  block: Block,
+  restsAtX: number,
+): { readonly thing: Thing; readonly support: Support } {
+  const at = (id: "shank.weak" | "shank.strong" | "pelvis"): number =>
+    frames.positions[body.segmentIndex[id]]?.[0] ?? 0;
   const rises = (at("shank.weak") + at("shank.strong")) / 2 < at("pelvis") ? 1 : -1;
   const depth = block.toX - block.fromX;
   const thinX = restsAtX - rises * depth * RESTS_AT;

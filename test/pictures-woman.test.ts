@@ -1,0 +1,3 @@
+import { picturesHold } from "./support/pictures-hold.ts";
+
+picturesHold(0);
