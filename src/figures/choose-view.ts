@@ -76,14 +76,14 @@ const turnOf = (view: View, usual: View): number => {
   return Math.min(turn, 360 - turn);
 };
 
-function bestAround(usual: View, valueOf: (view: View) => number): View {
+function bestAround(usual: View, valueIn: (view: View) => number): View {
   const tried: { readonly view: View; readonly value: number }[] = [];
   const look = (turn: number, elevation: number, from: View): void => {
     const view: View = {
       azimuthDeg: from.azimuthDeg + turn,
       elevationDeg: Math.max(LOWEST_DEG, Math.min(HIGHEST_DEG, elevation)),
     };
-    tried.push({ view, value: valueOf(view) });
+    tried.push({ view, value: valueIn(view) });
   };
   for (const raise of RAISES) for (const turn of AROUND) look(turn, usual.elevationDeg + raise, usual);
   const byValue = (): typeof tried => [...tried].sort((a, b) => b.value - a.value);

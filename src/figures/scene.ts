@@ -162,11 +162,15 @@ export function extentOf(clouds: readonly Float64Array[]): { readonly least: Vec
   const most: [number, number, number] = [-1e9, -1e9, -1e9];
   for (const cloud of clouds) {
     for (let i = 0; i < cloud.length; i += 3) {
-      for (const k of [0, 1, 2] as const) {
-        const value = cloud[i + k] ?? 0;
-        if (value < least[k]) least[k] = value;
-        if (value > most[k]) most[k] = value;
-      }
+      const x = cloud[i] ?? 0;
+      const y = cloud[i + 1] ?? 0;
+      const z = cloud[i + 2] ?? 0;
+      if (x < least[0]) least[0] = x;
+      if (x > most[0]) most[0] = x;
+      if (y < least[1]) least[1] = y;
+      if (y > most[1]) most[1] = y;
+      if (z < least[2]) least[2] = z;
+      if (z > most[2]) most[2] = z;
     }
   }
   return { least, most };

@@ -68,9 +68,17 @@ export function boundsOf(camera: Camera, clouds: readonly Float64Array[]): Bound
   let toX = -Number.MAX_VALUE;
   let fromY = Number.MAX_VALUE;
   let toY = -Number.MAX_VALUE;
+  const { eye, right, up, forward } = camera;
+  const k = camera.zoom * camera.distance;
+  // Written out: every view that is tried goes through all points.
   for (const cloud of clouds) {
     for (let i = 0; i < cloud.length; i += 3) {
-      const [x, y] = project(camera, [cloud[i] ?? 0, cloud[i + 1] ?? 0, cloud[i + 2] ?? 0]);
+      const dx = (cloud[i] ?? 0) - eye[0];
+      const dy = (cloud[i + 1] ?? 0) - eye[1];
+      const dz = (cloud[i + 2] ?? 0) - eye[2];
+      const nearer = k / (dx * forward[0] + dy * forward[1] + dz * forward[2]);
+      const x = camera.centreX + (dx * right[0] + dy * right[1] + dz * right[2]) * nearer;
+      const y = camera.centreY - (dx * up[0] + dy * up[1] + dz * up[2]) * nearer;
       if (x < fromX) fromX = x;
       if (x > toX) toX = x;
       if (y < fromY) fromY = y;
