@@ -234,6 +234,7 @@ export const handsAndKneesRock = {
       workingSide: "weak",
       helper: {
         ...AT_WEAK_ARM,
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 34 },
         place: "Ahead and at the weak side, in the corner where a fall would go; the second person is at the pelvis.",
         hands: [
           { site: "aboveElbowBack.weak", does: "blocks", words: "Upper arm blocked from behind, above the elbow." },

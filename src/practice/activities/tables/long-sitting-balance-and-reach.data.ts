@@ -195,7 +195,7 @@ export const longSittingBalanceAndReach: Activity = {
       workingSide: "strong",
       helper: {
         pose: "halfKneeling",
-        at: BEHIND_WEAK,
+        at: { beside: "weak", nearTo: "chest", awayCm: 16 },
         place: "Half-kneel behind-weak with your arms long enough to follow to the other side.",
         hands: [
           { site: "pelvisSide.weak", does: "steadies", words: "One hand keeps the weak hip on the mat." },
