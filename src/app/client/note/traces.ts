@@ -6,7 +6,7 @@ const KINDS: Readonly<Record<SessionEvent["kind"], string>> = {
   vitalSigns: "vital signs",
   setDone: "set",
   setException: "not quite",
-  itemSkipped: "left out",
+  itemSkipped: "not done",
   stopped: "stop",
   settled: "settled",
   said: "said",
