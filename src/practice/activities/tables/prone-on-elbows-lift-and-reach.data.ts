@@ -118,7 +118,7 @@ export const proneOnElbowsLiftAndReach: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "shoulder", awayCm: 12 },
+        at: { beside: "weak", nearTo: "shoulder", awayCm: 15 },
         place: "Come in as close as you can at the weak shoulder; your support is there before the strong arm goes.",
         hands: [
           { site: "shoulderFront.weak", does: "blocks", words: "The palm in front bears part of the chest if the shoulder tires." },

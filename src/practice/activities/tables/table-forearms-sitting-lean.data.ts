@@ -114,7 +114,7 @@ export const tableForearmsSittingLean: Activity = {
       workingSide: "weak",
       helper: {
         pose: "sitting",
-        at: { beside: "weak", nearTo: "knee", awayCm: 14 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 15 },
         place: "Sit close at the weak side, shoulder to shoulder, so that there is someone to come to.",
         hands: [
           { site: "shoulderFront.weak", does: "steadies", words: "One palm lies in front of the weak shoulder." },

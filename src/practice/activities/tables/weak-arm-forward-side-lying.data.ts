@@ -27,7 +27,7 @@ export const weakArmForwardSideLying: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "behind", nearTo: "chest", awayCm: 5 },
+        at: { beside: "behind", nearTo: "shoulder", awayCm: 15 },
         place: "Kneeling behind the shoulder blades, leaning over far enough to see the face.",
         hands: [
           { site: "shoulderBack.weak", does: "lifts", words: "One hand under the weak blade slides it forward and out." },
