@@ -101,7 +101,10 @@ function figureInput(person: PersonToday, today: RungToday, request: PictureRequ
     configuration: prepared.pose.configuration,
     // On the line the body stands alone: nothing it rests on may cut it.
     ...(request.kind === "line" ? {} : { specification }),
-    size: request.kind === "line" ? LINE_SIZE : { width: request.width, ...(request.height === undefined ? {} : { height: request.height }) },
+    size:
+      request.kind === "line"
+        ? LINE_SIZE
+        : { width: request.width, ...(request.height === undefined ? {} : { height: request.height }) },
     theme: request.theme,
     density: request.kind === "line" ? 3 : request.theme === "paper" ? 2 : 1.5,
     look: lookFor(person, specification),
