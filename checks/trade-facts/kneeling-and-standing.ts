@@ -146,7 +146,7 @@ export const KNEELING_AND_STANDING: readonly Fact[] = [
       ];
       const out = (["hemi_shoulder_pain", "hemi_shoulder_subluxation_weight"] as const).map((code) => ({
         code,
-        out: keepsOut(judgeDemands([{ code }], transition(id).demands, "hands-and-knees")),
+        out: keepsOut(judgeDemands([{ code }], transition(id).demands, transition(id).to)),
       }));
       return all([
         judged(

@@ -310,7 +310,7 @@ export const PRONE_AND_SITTING: readonly Fact[] = [
       ]);
       return {
         ...notYet(
-          `the straight-leg angle of a case file does not reach the pose: hip and knee end one by one; written down it is (${text.figures}); a pelvis tipped back by 35 degrees ${short.held ? `asks ${short.peak.toFixed(2)} (${topThree(short)})` : `is not held: ${short.because}`}`,
+          `a straight-leg raise measured short keeps a pose out, and does not tip the pelvis: hip and knee end one by one; written down it is (${text.figures}); a pelvis tipped back by 35 degrees ${short.held ? `asks ${short.peak.toFixed(2)} (${topThree(short)})` : `is not held: ${short.because}`}`,
         ),
       };
     },
