@@ -221,7 +221,12 @@ function drawWayOut(frame: Frame, from: Vector, to: Vector, pen: Ink, theme: The
   );
 }
 
-/** One word a kind of mark, off the body, with a leader line. */
+/** Half the width and the height of a written word, and how far round a mark nothing is written, pixels. */
+const HALF_WORD = 34;
+const LINE = 14;
+const ROUND_MARK = 20;
+
+/** One word a kind of mark, along the upper or the lower edge, clear of the marks and of one another, with a leader line. */
 function drawWords(
   places: AboveFigure["marks"],
   words: Readonly<Partial<Record<AboveMarkId, string>>>,
@@ -230,17 +235,34 @@ function drawWords(
 ): string {
   let out = "";
   const done = new Set<AboveMarkId>();
-  const used: number[] = [];
+  const written: (readonly [number, number])[] = [];
+  /** The leader's length, with a price for each mark and each word written over. */
+  const costs = (x: number, y: number, from: { readonly x: number; readonly y: number }): number => {
+    const marks = places.filter(
+      (place) => Math.abs(place.x - x) < HALF_WORD + ROUND_MARK / 2 && Math.abs(place.y - (y - 4)) < ROUND_MARK,
+    ).length;
+    const others = written.filter(([ax, ay]) => Math.abs(ax - x) < 2 * HALF_WORD && Math.abs(ay - y) < LINE).length;
+    return Math.hypot(x - from.x, y - from.y) + 200 * marks + 2000 * others;
+  };
   for (const place of places) {
     const word = words[place.id];
     if (word === undefined || done.has(place.id)) continue;
     done.add(place.id);
-    const low = place.y > frame.height / 2;
-    let y = low ? frame.height - 5 : 13;
-    while (used.some((other) => Math.abs(other - y) < 13)) y += low ? -14 : 14;
-    used.push(y);
-    const x = Math.min(Math.max(place.x, 34), frame.width - 34);
-    out += `<path ${style(theme, { stroke: "mark", width: 0.9 })} d="M${place.x.toFixed(1)} ${place.y.toFixed(1)}L${x.toFixed(1)} ${(low ? y - 11 : y + 3).toFixed(1)}"/>`;
+    let best: readonly [number, number] = [place.x, 13];
+    let least = Number.POSITIVE_INFINITY;
+    for (const y of [13, 13 + LINE, frame.height - 5, frame.height - 5 - LINE]) {
+      for (const aside of [0, -40, 40, -80, 80, -120, 120]) {
+        const x = Math.min(Math.max(place.x + aside, HALF_WORD), frame.width - HALF_WORD);
+        const cost = costs(x, y, place);
+        if (cost < least) {
+          least = cost;
+          best = [x, y];
+        }
+      }
+    }
+    written.push(best);
+    const [x, y] = best;
+    out += `<path ${style(theme, { stroke: "mark", width: 0.9 })} d="M${place.x.toFixed(1)} ${place.y.toFixed(1)}L${x.toFixed(1)} ${(y > place.y ? y - 11 : y + 3).toFixed(1)}"/>`;
     out += `<text ${style(theme, { fill: "mark", stroke: "halo", width: 3 })} paint-order="stroke" font-size="12" font-family="inherit" text-anchor="middle" x="${x.toFixed(1)}" y="${y.toFixed(1)}">${escapeText(word)}</text>`;
   }
   return out;
