@@ -29,9 +29,13 @@ export function sayPlan(file: CaseFile, plan: PlanAnswer): string {
     if (item.help !== null && item.help.newtons > 0)
       lines.push(`   Help: ${item.help.words}, ${item.help.site ?? ""} (${item.help.newtons} N).`);
   });
-  if (plan.wayBack !== null) lines.push(`Way back, ${plan.wayBack.minutes} minutes: ${plan.wayBack.planned.join(" ")}`);
+  if (plan.wayBack !== null)
+    lines.push(
+      `Way back, ${plan.wayBack.minutes} ${plan.wayBack.minutes === 1 ? "minute" : "minutes"}: ${plan.wayBack.planned.join(" ")}`,
+    );
   for (const { finding, wouldChange } of plan.takeNext.slice(0, 1))
     lines.push(`Worth taking next: ${finding} ${wouldChange}`);
+  for (const line of plan.solver.traded ?? []) lines.push(line);
   for (const { text } of plan.cautions) lines.push(`Caution: ${text}`);
   return lines.join("\n");
 }

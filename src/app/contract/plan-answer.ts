@@ -80,7 +80,8 @@ export const PLAN_ANSWER = z.object({
   timeline: z.array(
     z.object({ fromMinute: z.number(), toMinute: z.number(), position: z.string(), centreHeightMetres: z.number() }),
   ),
-  solver: z.object({ status: z.string(), gap: z.number() }),
+  /** Plans kept by an earlier version have nothing in `traded`. */
+  solver: z.object({ status: z.string(), gap: z.number(), traded: z.array(z.string()).optional() }),
   changesSinceLast: z.array(z.object({ change: z.string(), because: z.string() })),
   takeNext: z.array(z.object({ finding: z.string(), wouldChange: z.string() })),
   contradictions: z.array(CONTRADICTION),

@@ -16,7 +16,7 @@ import { VERSION } from "./version.ts";
 export function answerPlan(
   person: PersonToday,
   session: Session | null,
-  solved: { status: string; gap: number; clash?: readonly string[] },
+  solved: { status: string; gap: number; traded?: readonly string[]; clash?: readonly string[] },
 ): PlanAnswer {
   const items = session === null ? [] : session.items.map((item) => answerItem(person, item));
   const inPlan = new Set(items.map((item) => `${item.activity}/${item.rung}`));
@@ -78,7 +78,7 @@ export function answerPlan(
             position: each.position,
             centreHeightMetres: round2(each.centreHeight),
           })),
-    solver: { status: solved.status, gap: solved.gap },
+    solver: { status: solved.status, gap: solved.gap, traded: [...(solved.traded ?? [])] },
     changesSinceLast: session === null ? [] : changesSince(person, session),
     takeNext: takeNextOf(person, session),
     contradictions: person.model.disagreements.map((each) => {

@@ -42,8 +42,8 @@ export async function createEngine(): Promise<Engine> {
     },
     plan(file, minutes, wishes: Wishes = {}) {
       const person = people.today(file);
-      const { session, status, gap, clash } = planSession(person, minutes, wishes);
-      return answerPlan(person, session, { status, gap, clash });
+      const { session, ...solved } = planSession(person, minutes, wishes);
+      return answerPlan(person, session, solved);
     },
     effort(file, activity, rung) {
       const person = people.today(file);

@@ -1,6 +1,7 @@
 import type { Locks } from "../../plan/optimiser/problem.ts";
 import { buildProblem, type BuiltProblem } from "../../plan/session/build-problem.ts";
 import { positionRow, type Session, unfoldSession } from "../../plan/session/session-plan.ts";
+import { tradedIn } from "../../plan/session/traded.ts";
 import { ACTIVITIES, POSITIONS } from "../../practice/catalogue.ts";
 import type { PositionId } from "../../practice/codes.ts";
 import { solveSession } from "../../plan/optimiser/solve-session.ts";
@@ -14,6 +15,8 @@ export interface SolvedSession {
   readonly built: BuiltProblem;
   readonly status: string;
   readonly gap: number;
+  /** What the session gained and what was given up for it, in words. */
+  readonly traded: readonly string[];
   /** Wishes that do not go together, in words; empty where all of them fit. */
   readonly clash: readonly string[];
 }
@@ -36,11 +39,13 @@ export function locksOf(wishes: Wishes): Locks {
 export function planSession(person: PersonToday, minutes: number, wishes: Wishes): SolvedSession {
   const locks = locksOf(wishes);
   const built = buildProblem(person.findings, person.precautions, person.rungs, person.ways, minutes, locks);
-  if (person.hold !== null) return { session: null, built, status: "hold", gap: 0, clash: [] };
+  if (person.hold !== null) return { session: null, built, status: "hold", gap: 0, traded: [], clash: [] };
   const solved = solveSession(built.problem);
-  if (solved.plan === null) return { session: null, built, status: "empty", gap: 0, clash: clashOf(built, locks) };
+  if (solved.plan === null)
+    return { session: null, built, status: "empty", gap: 0, traded: [], clash: clashOf(built, locks) };
   const session = unfoldSession(person.findings, built, solved.plan, person.ways, person.keeper);
-  return { session, built, status: solved.status, gap: solved.gap, clash: [] };
+  const traded = tradedIn(built.problem, solved.plan);
+  return { session, built, status: solved.status, gap: solved.gap, traded, clash: [] };
 }
 
 /**

@@ -58,6 +58,19 @@ export function Belief({ person, plan }: { readonly person: KeptPerson; readonly
           </p>
         </section>
       )}
+      {(plan.solver.traded ?? []).length > 0 && (
+        <details>
+          <summary>What was traded against what</summary>
+          <ul>
+            {plan.solver.traded?.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <p className="small">
+            Points are the planner's own weights. They compare sessions of one day and measure nothing in the person.
+          </p>
+        </details>
+      )}
       {byHand > 0 && (
         <p>
           Changed by hand: {byHand}.{" "}
