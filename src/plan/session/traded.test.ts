@@ -56,7 +56,7 @@ describe("what was traded against what", () => {
     expect(lines).toContain("Given up: 15 points for having fewer items than a full session.");
     expect(lines).toContain("Wanted and not reached today: stepping.");
     // 40 half-minutes less 8 + 8 of work, 1 to begin and 2 to come back.
-    expect(lines.at(-1)).toBe("Left free: 10.5 minutes.");
+    expect(lines.at(-1)).toBe("Still free: 10.5 minutes.");
   });
   it("refuses a plan that breaks a rule", () => {
     if (plan === null) throw new Error("no plan");

@@ -6,7 +6,8 @@ import { PURPOSE_WORDS } from "./needs.ts";
 
 /**
  * What a session gained and what was given up for it, in the points of the session problem, and what is wanted and not
- * reached. The points are the planner's own weights and order sessions of one day; they measure nothing in the person.
+ * reached. The points are the planner's own weights and order sessions of one day; they measure nothing in the person. The words left and
+ * right stand for sides only, so neither is used here.
  */
 export function tradedIn(problem: SessionProblem, plan: Plan): string[] {
   const { worth, broken, halfMinutes, helperMoves, changes } = evaluate(problem, plan);
@@ -20,7 +21,7 @@ export function tradedIn(problem: SessionProblem, plan: Plan): string[] {
     [worth.helperPlaces, `for the helper's changes of place (${helperMoves})`],
     [worth.freshness, "for what would be learned better fresh and comes later"],
     [worth.change, `for changes since last time (${changes})`],
-    [worth.dropped, "for what was done last time and is left out"],
+    [worth.dropped, "for what was done last time and is not in today"],
     [worth.short, "for having fewer items than a full session"],
   ];
   for (const [value, what] of given) if (value < 0) lines.push(`Given up: ${points(-value)} ${what}.`);
@@ -37,8 +38,8 @@ export function tradedIn(problem: SessionProblem, plan: Plan): string[] {
     .sort((a, b) => b.need - a.need || (a.id < b.id ? -1 : 1))
     .map(({ id }) => PURPOSE_WORDS[id as PurposeId]);
   if (missed.length > 0) lines.push(`Wanted and not reached today: ${missed.join(", ")}.`);
-  const left = (problem.workingHalfMinutes - halfMinutes) / 2;
-  lines.push(left > 0 ? `Left free: ${count(left, "minute")}.` : "No minute is left free.");
+  const free = (problem.workingHalfMinutes - halfMinutes) / 2;
+  lines.push(free > 0 ? `Still free: ${count(free, "minute")}.` : "Every minute is used.");
   return lines;
 }
 
