@@ -104,7 +104,7 @@ export function drawBodyLayer(
     TONES.filter((tone) => !THING_TONES.includes(tone))
       .map(area)
       .join("") +
-    path(traceHatch(buffer, kinds, mirrored ? hatchAngle : hatchAngle, pen), 0.6, "hatch") +
+    path(traceHatch(buffer, kinds, hatchAngle, pen), 0.6, "hatch") +
     path(lines.hem, 0.7) +
     path(lines.fold, 1.1) +
     path(lines.outline, 1.6) +

@@ -6,8 +6,8 @@ import { PURPOSE_WORDS } from "./needs.ts";
 
 /**
  * What a session gained and what was given up for it, in the points of the session problem, and what is wanted and not
- * reached. The points are the planner's own weights and order sessions of one day; they measure nothing in the person. The words left and
- * right stand for sides only, so neither is used here.
+ * reached. The points are the planner's own weights and order sessions of one day; they measure nothing in the person.
+ * The words left and right stand for sides only in an answer, so neither is used here.
  */
 export function tradedIn(problem: SessionProblem, plan: Plan): string[] {
   const { worth, broken, halfMinutes, helperMoves, changes } = evaluate(problem, plan);

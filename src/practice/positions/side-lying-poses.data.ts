@@ -130,7 +130,7 @@ export const WEAK_LEG_RAISED_ARM_OFF: PoseSpecification = {
   contacts: [...STRONG_SIDE_DOWN, { patch: "wrist.weak", on: { body: "hipSide.weak" }, role: "both" }],
 };
 
-/** The pelvis turned ahead, the shoulders left square. */
+/** The pelvis turned ahead, the shoulders square. */
 export const PELVIS_AHEAD: PoseSpecification = {
   ...SIDE_LYING_ON_STRONG,
   pelvis: { pitchDeg: 14, rollToStrongDeg: 90, turnToWeakDeg: -90 },

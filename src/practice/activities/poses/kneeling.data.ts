@@ -71,7 +71,7 @@ export const WEAK_FORWARD_HAND_OFF: PoseSpecification = {
   contacts: [{ patch: "foot.weak", on: "mat", role: "both" }, ...LEG_STRONG],
 };
 export const WEIGHT_ON_STRONG_FOOT: PoseSpecification = { ...HALF_KNEELING_STRONG_FORWARD, shift: { forwardCm: 12, toWeakCm: -5 } };
-/** Rising: the weight is over the strong foot, which stands under the middle, and the weak knee has just left the mat. */
+/** Rising: the weight is over the strong foot, which stands under the middle, and the weak knee has just come off the mat. */
 export const RISING_STRONG_FORWARD: PoseSpecification = {
   ...HALF_KNEELING_STRONG_FORWARD,
   pelvis: { pitchDeg: 22 },
