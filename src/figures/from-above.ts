@@ -12,11 +12,13 @@ import { Ink } from "./picture/ink.ts";
 import { ink as style, type Theme } from "./picture/theme.ts";
 import { extentOf, type PreparedScene, prepareScene } from "./scene.ts";
 
-export type AboveMarkId = "hands" | "knees" | "feet" | "wayOut" | "outline" | "centre";
+export type AboveMarkId = "hands" | "knees" | "feet" | "wayOut" | "wayOutHurry" | "outline" | "centre";
 
 export interface AboveInput extends FigureInput {
   /** The way out of the position: from where to where over the mat [m]. */
   readonly wayOut?: { readonly from: Vector; readonly to: Vector };
+  /** The way out in a hurry, where it is another one. */
+  readonly wayOutHurry?: { readonly from: Vector; readonly to: Vector };
   /** Words beside the marks, in the reader's language; a mark without a word has none. */
   readonly words?: Readonly<Partial<Record<AboveMarkId, string>>>;
 }
@@ -40,9 +42,15 @@ export function drawFromAbove(input: AboveInput): AboveFigure {
   const person = prepared.people[0]?.points ?? new Float64Array(0);
   const helperPoints =
     prepared.helper === null ? [] : helperMarks(prepared.helper, prepared, input.helper?.pose ?? "standing");
-  const wayOut = input.wayOut === undefined ? null : { from: turned(input.wayOut.from), to: turned(input.wayOut.to) };
+  const way = (each: AboveInput["wayOut"]) =>
+    each === undefined ? null : { from: turned(each.from), to: turned(each.to) };
+  const wayOut = way(input.wayOut);
+  const hurry = way(input.wayOutHurry);
   const extra = Float64Array.from(
-    [...helperPoints.map((each) => each.at), ...(wayOut === null ? [] : [wayOut.from, wayOut.to])].flat(),
+    [
+      ...helperPoints.map((each) => each.at),
+      ...[wayOut, hurry].flatMap((each) => (each === null ? [] : [each.from, each.to])),
+    ].flat(),
   );
   const wide = Float64Array.from(
     [...helperPoints.flatMap((each) => [add(each.at, [0.12, 0.12, 0]), add(each.at, [-0.12, -0.12, 0])])].flat(),
@@ -73,8 +81,12 @@ export function drawFromAbove(input: AboveInput): AboveFigure {
   if (marks.outline?.points[0] !== undefined) note("outline", turned(marks.outline.points[0]));
   if (marks.centre !== undefined) note("centre", turned(marks.centre));
   if (wayOut !== null) {
-    over += drawWayOut(frame, wayOut.from, wayOut.to, pen, input.theme);
+    over += drawWayOut(frame, wayOut.from, wayOut.to, pen, input.theme, PLANNED);
     note("wayOut", wayOut.to);
+  }
+  if (hurry !== null) {
+    over += drawWayOut(frame, hurry.from, hurry.to, pen, input.theme, HURRIED);
+    note("wayOutHurry", hurry.to);
   }
   for (const mark of helperPoints) {
     over += drawHelperMark(frame, mark, pen, input.theme);
@@ -192,14 +204,25 @@ function rounded(points: readonly (readonly [number, number])[]): readonly (read
   return now;
 }
 
-/** Dotted, with a head: where to and which way. */
-function drawWayOut(frame: Frame, from: Vector, to: Vector, pen: Ink, theme: Theme): string {
+/** Dots for the planned way, heavier strokes for the one in a hurry. */
+const PLANNED = { width: 2.6, dashes: ".1 5.4" } as const;
+const HURRIED = { width: 3.4, dashes: "9 5" } as const;
+
+/** A broken line with a head: where to and which way. */
+function drawWayOut(
+  frame: Frame,
+  from: Vector,
+  to: Vector,
+  pen: Ink,
+  theme: Theme,
+  line: { readonly width: number; readonly dashes: string },
+): string {
   const [x0, y0] = project(frame.camera, from);
   const [x1, y1] = project(frame.camera, to);
   const length = Math.max(1, Math.hypot(x1 - x0, y1 - y0));
   const ux = (x1 - x0) / length;
   const uy = (y1 - y0) / length;
-  const line = pen.polyline(
+  const path = pen.polyline(
     [
       [x0, y0],
       [x1 - ux * 7, y1 - uy * 7],
@@ -215,8 +238,8 @@ function drawWayOut(frame: Frame, from: Vector, to: Vector, pen: Ink, theme: The
     true,
   );
   return (
-    `<path ${style(theme, { stroke: "halo", width: 5 })} stroke-linecap="round" d="${line}"/>` +
-    `<path ${style(theme, { stroke: "mark", width: 2.6 })} stroke-linecap="round" stroke-dasharray=".1 5.4" d="${line}"/>` +
+    `<path ${style(theme, { stroke: "halo", width: 5 })} stroke-linecap="round" d="${path}"/>` +
+    `<path ${style(theme, { stroke: "mark", width: line.width })} stroke-linecap="round" stroke-dasharray="${line.dashes}" d="${path}"/>` +
     `<path ${style(theme, { fill: "mark", stroke: "halo", width: 1.2 })} d="${head}"/>`
   );
 }

@@ -9,6 +9,18 @@ export interface DepthBuffer {
   readonly kinds: Uint8Array;
   /** Distance [mm]; very far in the background. */
   readonly depth: Float32Array;
+  /** Nothing is painted outside these samples: first and last row, first and last column. */
+  readonly painted: Painted;
+}
+
+export interface Painted {
+  readonly top: number;
+  readonly bottom: number;
+  readonly left: number;
+  readonly right: number;
+  /** First and last painted column of each row; first after last where a row is empty. */
+  readonly first: Int16Array;
+  readonly last: Int16Array;
 }
 
 /** One set of triangles to be painted. */
@@ -48,16 +60,34 @@ export function paintAndKeepFirst(
   const nearness = new Float32Array(columns * rows);
   const kinds = new Uint8Array(columns * rows);
   let firstKinds = kinds;
+  const reach = { top: rows, bottom: -1, left: columns, right: -1 };
   solids.forEach((solid, k) => {
-    paintSolid(camera, density, solid, columns, rows, nearness, kinds);
+    paintSolid(camera, density, solid, columns, rows, nearness, kinds, reach);
     if (keep && k === 0) firstKinds = kinds.slice();
   });
-  const depth = nearness;
-  for (let i = 0; i < depth.length; i++) {
-    const n = depth[i] ?? 0;
-    depth[i] = n === 0 ? FAR : 1000 / n;
+  const top = Math.max(0, reach.top);
+  const bottom = Math.min(rows - 1, reach.bottom);
+  const left = Math.max(0, reach.left);
+  const right = Math.min(columns - 1, reach.right);
+  const first = new Int16Array(rows).fill(columns);
+  const last = new Int16Array(rows).fill(-1);
+  const depth = new Float32Array(columns * rows).fill(FAR);
+  for (let row = top; row <= bottom; row++) {
+    const at = row * columns;
+    let from = left;
+    let to = right;
+    while (from <= to && nearness[at + from] === 0) from++;
+    while (to >= from && nearness[at + to] === 0) to--;
+    if (from > to) continue;
+    first[row] = from;
+    last[row] = to;
+    for (let i = at + from; i <= at + to; i++) {
+      const n = nearness[i] ?? 0;
+      if (n !== 0) depth[i] = 1000 / n;
+    }
   }
-  return { buffer: { columns, rows, density, kinds, depth }, firstKinds };
+  const painted: Painted = { top, bottom, left, right, first, last };
+  return { buffer: { columns, rows, density, kinds, depth, painted }, firstKinds };
 }
 
 function paintSolid(
@@ -68,6 +98,7 @@ function paintSolid(
   rows: number,
   nearness: Float32Array,
   kinds: Uint8Array,
+  reach: { top: number; bottom: number; left: number; right: number },
 ): void {
   const count = solid.points.length / 3;
   const xs = new Float64Array(count);
@@ -78,15 +109,26 @@ function paintSolid(
   const cx = camera.centreX * density;
   const cy = camera.centreY * density;
   const points = solid.points;
+  let { top: highest, bottom: lowest, left: leftmost, right: rightmost } = reach;
   for (let i = 0; i < count; i++) {
     const x = (points[3 * i] ?? 0) - eye[0];
     const y = (points[3 * i + 1] ?? 0) - eye[1];
     const z = (points[3 * i + 2] ?? 0) - eye[2];
     const w = 1 / (x * forward[0] + y * forward[1] + z * forward[2]);
-    xs[i] = cx + (x * right[0] + y * right[1] + z * right[2]) * k * w;
-    ys[i] = cy - (x * up[0] + y * up[1] + z * up[2]) * k * w;
+    const across = cx + (x * right[0] + y * right[1] + z * right[2]) * k * w;
+    const down = cy - (x * up[0] + y * up[1] + z * up[2]) * k * w;
+    xs[i] = across;
+    ys[i] = down;
     ws[i] = w;
+    if (across < leftmost) leftmost = across;
+    if (across > rightmost) rightmost = across;
+    if (down < highest) highest = down;
+    if (down > lowest) lowest = down;
   }
+  reach.top = Math.floor(highest);
+  reach.bottom = Math.ceil(lowest);
+  reach.left = Math.floor(leftmost);
+  reach.right = Math.ceil(rightmost);
   const triangles = solid.triangles;
   const tooNear = camera.cutAt === undefined ? Number.MAX_VALUE : 1 / camera.cutAt;
   for (let t = 0; t < solid.triangleKinds.length; t++) {

@@ -27,6 +27,9 @@ export function smoothLine(line: Polyline, closed: boolean, passes = 4): Polylin
 /** Cubic pieces laid end to end: start point, then six numbers a piece. */
 export type CubicPath = number[];
 
+/** Points of a line tried as one piece at first. */
+const TRIED_AT_ONCE = 40;
+
 /**
  * Fits cubic pieces to a line by least squares, splitting where the error is largest.
  * @param error largest distance allowed [samples]
@@ -37,28 +40,35 @@ export function fitCubics(line: Polyline, error: number): CubicPath {
   if (n < 2) return path;
   const corners = [0];
   const span = 3;
+  const along = new Float64Array(n);
+  for (let i = 1; i < n; i++) {
+    const dx = (line[2 * i] ?? 0) - (line[2 * i - 2] ?? 0);
+    const dy = (line[2 * i + 1] ?? 0) - (line[2 * i - 1] ?? 0);
+    along[i] = (along[i - 1] ?? 0) + Math.sqrt(dx * dx + dy * dy);
+  }
   for (let i = span; i < n - span; i++) {
     const ax = (line[2 * i] ?? 0) - (line[2 * (i - span)] ?? 0);
     const ay = (line[2 * i + 1] ?? 0) - (line[2 * (i - span) + 1] ?? 0);
     const bx = (line[2 * (i + span)] ?? 0) - (line[2 * i] ?? 0);
     const by = (line[2 * (i + span) + 1] ?? 0) - (line[2 * i + 1] ?? 0);
-    const cosine = (ax * bx + ay * by) / (Math.hypot(ax, ay) * Math.hypot(bx, by) + 1e-12);
+    const cosine = (ax * bx + ay * by) / (Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by)) + 1e-12);
     if (cosine < 0.4 && i - (corners[corners.length - 1] ?? 0) > 4) corners.push(i);
   }
   corners.push(n - 1);
   for (let k = 0; k + 1 < corners.length; k++) {
     const from = corners[k] ?? 0;
     const to = corners[k + 1] ?? 0;
-    fitPiece(
-      line,
-      from,
-      to,
-      tangentAt(line, from, Math.min(from + 3, to)),
-      tangentAt(line, to, Math.max(to - 3, from)),
-      error,
-      path,
-      0,
-    );
+    // A long stretch never fits in one piece: cutting it beforehand spares trying.
+    const parts = Math.max(1, Math.round((to - from) / TRIED_AT_ONCE));
+    let begin = from;
+    let t0 = tangentAt(line, from, Math.min(from + 3, to));
+    for (let part = 1; part <= parts; part++) {
+      const end = part === parts ? to : from + Math.round(((to - from) * part) / parts);
+      const t1 = part === parts ? tangentAt(line, to, Math.max(to - 3, from)) : tangentAt(line, end + 3, end - 3);
+      fitPiece(line, along, begin, end, t0, t1, error, path, 0);
+      begin = end;
+      t0 = [-t1[0], -t1[1]];
+    }
   }
   return path;
 }
@@ -66,12 +76,13 @@ export function fitCubics(line: Polyline, error: number): CubicPath {
 function tangentAt(line: Polyline, at: number, toward: number): readonly [number, number] {
   const x = (line[2 * toward] ?? 0) - (line[2 * at] ?? 0);
   const y = (line[2 * toward + 1] ?? 0) - (line[2 * at + 1] ?? 0);
-  const length = Math.hypot(x, y) || 1;
+  const length = Math.sqrt(x * x + y * y) || 1;
   return [x / length, y / length];
 }
 
 function fitPiece(
   line: Polyline,
+  along: Float64Array,
   from: number,
   to: number,
   t0: readonly [number, number],
@@ -85,7 +96,7 @@ function fitPiece(
   const x3 = line[2 * to] ?? 0;
   const y3 = line[2 * to + 1] ?? 0;
   const count = to - from;
-  const chord = Math.hypot(x3 - x0, y3 - y0);
+  const chord = Math.sqrt((x3 - x0) * (x3 - x0) + (y3 - y0) * (y3 - y0));
   if (count < 3) {
     path.push(
       x0 + (t0[0] * chord) / 3,
@@ -97,20 +108,15 @@ function fitPiece(
     );
     return;
   }
-  const lengths = new Float64Array(count + 1);
-  for (let i = 1; i <= count; i++) {
-    const p = 2 * (from + i);
-    lengths[i] =
-      (lengths[i - 1] ?? 0) + Math.hypot((line[p] ?? 0) - (line[p - 2] ?? 0), (line[p + 1] ?? 0) - (line[p - 1] ?? 0));
-  }
-  const total = lengths[count] || 1;
+  const begin = along[from] ?? 0;
+  const total = (along[to] ?? 0) - begin || 1;
   let c00 = 0;
   let c01 = 0;
   let c11 = 0;
   let r0 = 0;
   let r1 = 0;
   for (let i = 0; i <= count; i++) {
-    const u = (lengths[i] ?? 0) / total;
+    const u = ((along[from + i] ?? 0) - begin) / total;
     const v = 1 - u;
     const b1 = 3 * u * v * v;
     const b2 = 3 * u * u * v;
@@ -139,7 +145,7 @@ function fitPiece(
   let worst = 0;
   let split = from + (count >> 1);
   for (let i = 1; i < count; i++) {
-    const u = (lengths[i] ?? 0) / total;
+    const u = ((along[from + i] ?? 0) - begin) / total;
     const v = 1 - u;
     const p = 2 * (from + i);
     const dx = v * v * v * x0 + 3 * u * v * v * x1 + 3 * u * u * v * x2 + u * u * u * x3 - (line[p] ?? 0);
@@ -156,9 +162,7 @@ function fitPiece(
   }
   split = Math.min(Math.max(split, from + 1), to - 1);
   const reach = Math.max(1, Math.min(3, split - from, to - split));
-  const tx = (line[2 * (split + reach)] ?? 0) - (line[2 * (split - reach)] ?? 0);
-  const ty = (line[2 * (split + reach) + 1] ?? 0) - (line[2 * (split - reach) + 1] ?? 0);
-  const length = Math.hypot(tx, ty) || 1;
-  fitPiece(line, from, split, t0, [-tx / length, -ty / length], error, path, level + 1);
-  fitPiece(line, split, to, [tx / length, ty / length], t1, error, path, level + 1);
+  const back = tangentAt(line, split + reach, split - reach);
+  fitPiece(line, along, from, split, t0, back, error, path, level + 1);
+  fitPiece(line, along, split, to, [-back[0], -back[1]], t1, error, path, level + 1);
 }

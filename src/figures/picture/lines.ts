@@ -44,20 +44,23 @@ export function traceLines(
   ink: Ink,
 ): LineLayers {
   const edges = classify(buffer, kinds, zoom);
+  thinFolds(edges, buffer.depth, buffer.columns);
   dropBesideOutlines(edges);
   const found = listEdges(edges);
-  const outline = chainEdges(buffer, edges, found, (value) => value === OUTLINE, SHORTEST_OUTLINE, false, ink);
+  const open = new Uint8Array(2 * edges.upright.length);
+  const outline = chainEdges(buffer, edges, found, open, (value) => value === OUTLINE, SHORTEST_OUTLINE, false, ink);
   const fold = chainEdges(
     buffer,
     edges,
     found,
+    open,
     (value) => value === FOLD || value === FOLD_WEAK || value === APART,
     SHORTEST_FOLD,
     true,
     ink,
   );
-  const touch = chainEdges(buffer, edges, found, (value) => value === TOUCH, SHORTEST_OUTLINE, false, ink);
-  const hem = chainEdges(buffer, edges, found, (value) => value === HEM, SHORTEST_HEM, false, ink);
+  const touch = chainEdges(buffer, edges, found, open, (value) => value === TOUCH, SHORTEST_OUTLINE, false, ink);
+  const hem = chainEdges(buffer, edges, found, open, (value) => value === HEM, SHORTEST_HEM, false, ink);
   return { outline, fold: fold + touch, hem };
 }
 
@@ -69,10 +72,13 @@ interface Edges {
   /** Part in front at that edge: a line follows it across hems. */
   readonly uprightFront: Uint8Array;
   readonly levelFront: Uint8Array;
+  /** Where there is an edge at all, in rising order. */
+  readonly uprightAt: number[];
+  readonly levelAt: number[];
 }
 
 function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], zoom: number): Edges {
-  const { columns, rows, depth } = buffer;
+  const { columns, rows, depth, painted } = buffer;
   const stride = columns + 1;
   const size = stride * (rows + 1);
   const edges: Edges = {
@@ -81,6 +87,8 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
     level: new Uint8Array(size),
     uprightFront: new Uint8Array(size),
     levelFront: new Uint8Array(size),
+    uprightAt: [],
+    levelAt: [],
   };
   const owners = ["person", "helper", "thing"];
   const owner = Uint8Array.from(kinds, (kind) =>
@@ -97,7 +105,6 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
   const judge = (a: number, b: number, beforeA: number, afterB: number): number => {
     const ka = map[a] ?? 0;
     const kb = map[b] ?? 0;
-    if (ka === kb && Math.abs((depth[a] ?? 0) - (depth[b] ?? 0)) <= CONTINUES) return 0;
     const oa = owner[ka] ?? 0;
     const ob = owner[kb] ?? 0;
     const da = depth[a] ?? 0;
@@ -135,60 +142,66 @@ function classify(buffer: DepthBuffer, kinds: readonly (SurfaceKind | null)[], z
     if ((hand[ka] ?? 0) === 1 && (hand[kb] ?? 0) === 1 && pa !== pb && gap > 1.2) return FOLD;
     return 0;
   };
-  for (let r = 0; r < rows; r++) {
-    for (let c = 0; c < columns; c++) {
+  // The sample before the first painted one still has an edge with it.
+  for (let r = Math.max(0, painted.top - 1); r <= painted.bottom; r++) {
+    const first = Math.min(painted.first[r] ?? columns, painted.first[r + 1] ?? columns);
+    const last = Math.max(painted.last[r] ?? -1, painted.last[r + 1] ?? -1);
+    for (let c = Math.max(0, first - 1); c <= last; c++) {
       const a = r * columns + c;
       const ka = map[a] ?? 0;
-      if (c + 1 < columns && (ka !== 0 || map[a + 1] !== 0)) {
-        const value = judge(a, a + 1, c > 0 ? a - 1 : -1, c + 2 < columns ? a + 2 : -1);
-        if (value !== 0) {
-          const at = r * stride + c + 1;
-          edges.upright[at] = value;
-          edges.uprightFront[at] = part[(depth[a] ?? 0) <= (depth[a + 1] ?? 0) ? ka : (map[a + 1] ?? 0)] ?? 0;
+      const da = depth[a] ?? 0;
+      if (c + 1 < columns) {
+        const kb = map[a + 1] ?? 0;
+        if (ka !== kb || Math.abs(da - (depth[a + 1] ?? 0)) > CONTINUES) {
+          const value = judge(a, a + 1, c > 0 ? a - 1 : -1, c + 2 < columns ? a + 2 : -1);
+          if (value !== 0) {
+            const at = r * stride + c + 1;
+            edges.upright[at] = value;
+            edges.uprightFront[at] = part[da <= (depth[a + 1] ?? 0) ? ka : kb] ?? 0;
+            edges.uprightAt.push(at);
+          }
         }
       }
-      if (r + 1 < rows && (ka !== 0 || map[a + columns] !== 0)) {
-        const value = judge(a, a + columns, r > 0 ? a - columns : -1, r + 2 < rows ? a + 2 * columns : -1);
-        if (value !== 0) {
-          const at = (r + 1) * stride + c;
-          edges.level[at] = value;
-          edges.levelFront[at] = part[(depth[a] ?? 0) <= (depth[a + columns] ?? 0) ? ka : (map[a + columns] ?? 0)] ?? 0;
+      if (r + 1 < rows) {
+        const kb = map[a + columns] ?? 0;
+        if (ka !== kb || Math.abs(da - (depth[a + columns] ?? 0)) > CONTINUES) {
+          const value = judge(a, a + columns, r > 0 ? a - columns : -1, r + 2 < rows ? a + 2 * columns : -1);
+          if (value !== 0) {
+            const at = (r + 1) * stride + c;
+            edges.level[at] = value;
+            edges.levelFront[at] = part[da <= (depth[a + columns] ?? 0) ? ka : kb] ?? 0;
+            edges.levelAt.push(at);
+          }
         }
       }
     }
   }
-  thinFolds(edges, depth, columns);
   return edges;
 }
 
+const isFold = (value: number): boolean => value === FOLD || value === FOLD_WEAK;
+
 /** Of two fold edges side by side the one with the larger step stays, so that a line has one trace to follow. */
 function thinFolds(edges: Edges, depth: Float32Array, columns: number): void {
-  const { stride, upright, level } = edges;
-  const isFold = (value: number): boolean => value === FOLD || value === FOLD_WEAK;
-  for (let at = 1; at < upright.length - stride; at++) {
-    if (upright[at] === 0 && level[at] === 0) continue;
-    const row = Math.floor(at / stride);
-    const sample = at - row;
-    if ((upright[at] ?? 0) !== 0 && (upright[at - 1] ?? 0) !== 0) {
-      const here = Math.abs((depth[sample] ?? 0) - (depth[sample - 1] ?? 0));
-      const before = Math.abs((depth[sample - 1] ?? 0) - (depth[sample - 2] ?? 0));
-      const weaker = here > before ? at - 1 : at;
-      if (isFold(upright[weaker] ?? 0)) upright[weaker] = 0;
-      else if (isFold(upright[weaker === at ? at - 1 : at] ?? 0)) upright[weaker === at ? at - 1 : at] = 0;
-    }
-    if (at >= stride && (level[at] ?? 0) !== 0 && (level[at - stride] ?? 0) !== 0) {
-      const here = Math.abs((depth[sample] ?? 0) - (depth[sample - columns] ?? 0));
-      const before = Math.abs((depth[sample - columns] ?? 0) - (depth[sample - 2 * columns] ?? 0));
-      const weaker = here > before ? at - stride : at;
-      if (isFold(level[weaker] ?? 0)) level[weaker] = 0;
-      else if (isFold(level[weaker === at ? at - stride : at] ?? 0)) level[weaker === at ? at - stride : at] = 0;
-    }
-  }
+  const { stride, upright, level, uprightAt, levelAt } = edges;
+  // A level edge lies between a sample and the one above it, an upright one between it and the one before.
+  const thin = (field: Uint8Array, at: number, back: number, up: number): void => {
+    if (at < back || (field[at] ?? 0) === 0 || (field[at - back] ?? 0) === 0) return;
+    const sample = at - Math.floor(at / stride);
+    const here = Math.abs((depth[sample] ?? 0) - (depth[sample - up] ?? 0));
+    const before = Math.abs((depth[sample - up] ?? 0) - (depth[sample - 2 * up] ?? 0));
+    const weaker = here > before ? at - back : at;
+    const stronger = weaker === at ? at - back : at;
+    if (isFold(field[weaker] ?? 0)) field[weaker] = 0;
+    else if (isFold(field[stronger] ?? 0)) field[stronger] = 0;
+  };
+  for (const at of uprightAt) thin(upright, at, 1, 1);
+  for (const at of levelAt) thin(level, at, stride, columns);
 }
 
 /** Folds right beside an outline would only thicken it: they may carry a line on but not begin one. */
 function dropBesideOutlines(edges: Edges): void {
-  const { stride, upright, level } = edges;
+  const { stride, upright, level, uprightAt, levelAt } = edges;
   const beside = (at: number): boolean => {
     for (let r = -BESIDE; r <= BESIDE; r++) {
       for (let i = at + r * stride - BESIDE; i <= at + r * stride + BESIDE; i++)
@@ -196,25 +209,28 @@ function dropBesideOutlines(edges: Edges): void {
     }
     return false;
   };
-  for (const field of [upright, level]) {
-    for (let i = 0; i < field.length; i++) if (field[i] === FOLD && beside(i)) field[i] = FOLD_WEAK;
-  }
+  for (const at of uprightAt) if (upright[at] === FOLD && beside(at)) upright[at] = FOLD_WEAK;
+  for (const at of levelAt) if (level[at] === FOLD && beside(at)) level[at] = FOLD_WEAK;
 }
 
 /** Numbers of all edges that are something: upright ones as they stand, level ones behind them. */
 function listEdges(edges: Edges): number[] {
-  const { upright, level } = edges;
+  const { upright, level, uprightAt, levelAt } = edges;
   const found: number[] = [];
-  for (let i = 0; i < upright.length; i++) if (upright[i] !== 0) found.push(i);
-  for (let i = 0; i < level.length; i++) if (level[i] !== 0) found.push(upright.length + i);
+  for (const at of uprightAt) if (upright[at] !== 0) found.push(at);
+  for (const at of levelAt) if (level[at] !== 0) found.push(upright.length + at);
   return found;
 }
 
-/** Links edges to lines, each following its front part as long as it can. */
+/**
+ * Links edges to lines, each following its front part as long as it can.
+ * @param open room for marking edges, all zero, and all zero again afterwards
+ */
 function chainEdges(
   buffer: DepthBuffer,
   edges: Edges,
   found: readonly number[],
+  open: Uint8Array,
   wanted: (value: number) => boolean,
   shortest: number,
   sure: boolean,
@@ -222,7 +238,6 @@ function chainEdges(
 ): string {
   const { stride, upright, level, uprightFront, levelFront } = edges;
   const size = upright.length;
-  const open = new Uint8Array(2 * size);
   for (const edge of found) if (wanted((edge < size ? upright[edge] : level[edge - size]) ?? 0)) open[edge] = 1;
   // At a corner: upright edge above it and below it, level edge before it and after it; and the far corner of each.
   const edgeAt = (corner: number, way: number): number =>
