@@ -7,6 +7,7 @@ import "./style/base.css";
 import "./style/controls.css";
 import "./style/shell.css";
 import { watchNetwork } from "./record/outbox.ts";
+import "./record/stored-session.ts";
 import { App } from "./shell/app.tsx";
 import { startTheme } from "./shell/theme.ts";
 

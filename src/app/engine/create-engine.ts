@@ -10,6 +10,7 @@ import { answerCatalogue } from "./answer-catalogue.ts";
 import { answerEffort } from "./answer-effort.ts";
 import { answerPlan } from "./answer-plan.ts";
 import type { Engine, RungName, Wishes } from "./engine.ts";
+import { learnedBetween } from "./learned.ts";
 import { keepPeople, type PersonToday } from "./person-today.ts";
 import { drawPose, drawRung } from "./pictures.ts";
 import { planSession } from "./plan-session.ts";
@@ -22,7 +23,7 @@ export async function createEngine(): Promise<Engine> {
   const solver = await loadLinearSolver();
   const people = keepPeople(solver);
   const find = (person: PersonToday, name: RungName): RungToday => {
-    const today = person.rungs.find((each) => each.activity.id === name.activity && each.rung.id === name.rung);
+    const today = person.rung(name);
     if (today === undefined) throw new ProgrammingError(`no rung ${name.activity}/${name.rung}`);
     return today;
   };
@@ -67,6 +68,7 @@ export async function createEngine(): Promise<Engine> {
       const person = people.today(file);
       return drawRung(person, find(person, request), request);
     },
+    learned: (before, after) => learnedBetween(people.today(before), people.today(after)),
     lookPicture(file: CaseFile, task: string, width: number) {
       const person = people.today(file);
       const known = LOOK_TASKS.find((each) => each === task);

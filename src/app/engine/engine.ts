@@ -3,6 +3,7 @@ import type { CaseFile } from "../contract/case-file.ts";
 import type { CheckAnswer } from "../contract/check-answer.ts";
 import type { RungEffort } from "../contract/effort-answer.ts";
 import type { PlanAnswer } from "../contract/plan-answer.ts";
+import type { LearnedAnswer } from "./learned.ts";
 
 /** What the therapist asks of the plan by hand; everything else is kept as it can be. */
 export interface Wishes {
@@ -115,6 +116,8 @@ export interface Engine {
   absence(caseFile: CaseFile, minutes: number, wishes: Wishes, of: RungName): AbsenceAnswer;
   sheet(caseFile: CaseFile, of: RungName): RungSheet;
   picture(caseFile: CaseFile, request: PictureRequest): Picture;
+  /** What the evidence in the second case did to the strengths believed from the first. */
+  learned(before: CaseFile, after: CaseFile): LearnedAnswer;
   /** The twelve figures of the look, in task order; drawn on this body. */
   lookPicture(caseFile: CaseFile, task: string, width: number): Picture;
 }

@@ -11,6 +11,7 @@ import type { Findings } from "../../plan/findings.ts";
 import { buildPersonModel, type PersonModel } from "../../plan/person/model.ts";
 import { readEvidence } from "../../plan/person/read-evidence.ts";
 import { findWays, type Ways } from "../../plan/session/ways.ts";
+import type { Activity, Rung } from "../../practice/activities/activity.ts";
 import { ACTIVITIES } from "../../practice/catalogue.ts";
 import { type Caution, cautionsFor } from "../../practice/precautions/cautions.ts";
 import { type Hold, judgeHolds } from "../../practice/precautions/holds.ts";
@@ -34,7 +35,10 @@ export interface PersonToday {
   readonly drawnBody: Body;
   readonly model: PersonModel;
   readonly draws: readonly Strengths[];
+  /** Every rung of the catalogue as it stands today; worked out when first asked for. */
   readonly rungs: readonly RungToday[];
+  /** One rung alone, so that a question about it does not wait for the others; undefined where it is not known. */
+  rung(name: { readonly activity: string; readonly rung: string }): RungToday | undefined;
   readonly ways: Ways;
   readonly hold: Hold | null;
   readonly cautions: readonly Caution[];
@@ -87,9 +91,16 @@ export function keepPeople(solver: LinearSolver): People {
       const precautions = completePrecautions(findings);
       const model = buildPersonModel(findings.pattern, readEvidence(findings, body, keeper));
       const draws = representatives(model.samples);
-      const rungs = ACTIVITIES.flatMap((activity) =>
-        activity.rungs.map((rung) => assessRung({ findings, precautions, keeper, draws, solver }, activity, rung)),
-      );
+      const assessed = new Map<Rung, RungToday>();
+      const assess = (activity: Activity, rung: Rung): RungToday => {
+        let today = assessed.get(rung);
+        if (today === undefined) {
+          today = assessRung({ findings, precautions, keeper, draws, solver }, activity, rung);
+          assessed.set(rung, today);
+        }
+        return today;
+      };
+      let rungs: readonly RungToday[] | null = null;
       const vitals = judgeVitals(findings.vitals, gatherOrders(precautions), findings.medicines);
       const person: PersonToday = {
         findings,
@@ -101,7 +112,15 @@ export function keepPeople(solver: LinearSolver): People {
         drawnBody: drawn.body,
         model,
         draws,
-        rungs,
+        get rungs() {
+          rungs ??= ACTIVITIES.flatMap((activity) => activity.rungs.map((rung) => assess(activity, rung)));
+          return rungs;
+        },
+        rung(name) {
+          const activity = ACTIVITIES.find(({ id }) => id === name.activity);
+          const rung = activity?.rungs.find(({ id }) => id === name.rung);
+          return activity === undefined || rung === undefined ? undefined : assess(activity, rung);
+        },
         ways: findWays(findings, precautions),
         hold: joinHolds(
           judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }),

@@ -10,7 +10,7 @@ import {
 import type { SegmentId } from "../../mechanics/body/names.ts";
 import type { ContactLoad } from "../../mechanics/equilibrium/habitual.ts";
 import type { BalanceOutline } from "../../mechanics/reach/outline.ts";
-import type { Vector } from "../../quantity/vectors.ts";
+import { type Vector, ZERO } from "../../quantity/vectors.ts";
 import type { PoseSpecification } from "../../mechanics/pose/specification.ts";
 import { poseOf } from "../../plan/assess/posed.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
@@ -18,6 +18,7 @@ import { outlineOf, positionRow } from "../../plan/session/session-plan.ts";
 import { jointsOf, scaleOf } from "./anchors.ts";
 import type { Picture, PictureRequest } from "./engine.ts";
 import type { PersonToday } from "./person-today.ts";
+import { waysOutOf } from "./ways-out.ts";
 import { lowerFirst } from "./words.ts";
 
 const HALF_KNEE = /^(half|kneel)/;
@@ -29,13 +30,18 @@ export function drawRung(person: PersonToday, today: RungToday, request: Picture
   if (figure === null)
     return { svg: "", text: `No picture: ${today.out[0]?.detail ?? "this body cannot take the position."}` };
   if (request.kind === "above") {
+    const centre = today.prepared?.pose.centre ?? ZERO;
+    const ways = waysOutOf(person.drawnBody, figure.configuration, turned(person, centre), today.activity.position);
     const above = drawFromAbove({
       ...figure,
+      ...(ways.planned === null ? {} : { wayOut: ways.planned }),
+      ...(ways.hurry === null ? {} : { wayOutHurry: ways.hurry }),
       words: {
         hands: "your hands",
         knees: HALF_KNEE.test(today.rung.helper.pose) ? "your knees" : "your feet",
         feet: "your feet",
         wayOut: "way out",
+        wayOutHurry: "in a hurry",
       },
     });
     return {
@@ -250,6 +256,7 @@ function aboveText(person: PersonToday, today: RungToday): string {
       ? ""
       : `The weight has least to go ${outline.least.towards.replace(/([A-Z])/g, " $1").toLowerCase()}: ${Math.round(outline.least.metres * 100)} cm, held still.`,
     `Way out: ${position.wayOut.planned[0] ?? ""}`,
+    `In a hurry: ${position.wayOut.hurry[0] ?? ""}`,
   ]
     .filter((sentence) => sentence !== "")
     .join(" ");

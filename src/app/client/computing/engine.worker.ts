@@ -29,6 +29,7 @@ const ANSWERS: Answers = {
   absence: async (...args) => (await engine()).absence(...args),
   sheet: async (...args) => (await engine()).sheet(...args),
   picture: async (...args) => (await engine()).picture(...args),
+  learned: async (...args) => (await engine()).learned(...args),
   homeSheet: async (file, plan, form, shown) => {
     const made = homePaperOf(await engine(), file, plan, { form, shown });
     return "because" in made ? made : { title: made.paper.title, fragment: writePaperFragment(made.paper) };

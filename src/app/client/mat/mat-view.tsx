@@ -9,7 +9,8 @@ import { AfterLast } from "./after-last.tsx";
 import { Memory } from "./memory.tsx";
 import { nextSetOf } from "./next-set.ts";
 import { OneSet } from "./one-set.tsx";
-import { startSession, useSession } from "./use-session.ts";
+import { StoredNotice } from "./stored-notice.tsx";
+import { startSession, useOthersEvents, useSession, useStoredElsewhere } from "./use-session.ts";
 import { VitalsLeaf } from "./vitals-leaf.tsx";
 import "./mat.css";
 
@@ -17,6 +18,8 @@ import "./mat.css";
 export function MatView({ person }: { readonly person: KeptPerson }) {
   const session = useSession(person);
   const { kept } = usePlan(person);
+  const elsewhere = useStoredElsewhere(person);
+  useOthersEvents(person);
   const [fromMemory, setFromMemory] = useState(false);
   const [measuring, setMeasuring] = useState(false);
   const [telling, setTelling] = useState(false);
@@ -31,6 +34,7 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
     const ready = kept !== null && kept.plan.hold === null && kept.plan.items.length > 0;
     return (
       <div className="mat-start">
+        {elsewhere !== null && <StoredNotice person={person.id} stored={elsewhere} />}
         <h1>{session === null ? "Ready when both of you are." : "That session is closed."}</h1>
         <p className="said">
           {ready

@@ -8,6 +8,7 @@ import { newId } from "../record/identifiers.ts";
 import { changePerson, writeVersion } from "../record/people.ts";
 import { keepSessionPlan, readSessionPlan } from "../record/plans.ts";
 import { addEvents, type NewEvent, openSession, sessions } from "../record/sessions.ts";
+import { bringTogether, findStoredSession, type StoredElsewhere } from "../record/stored-session.ts";
 import { useCell } from "../state/cell.ts";
 
 export interface OpenSession {
@@ -47,6 +48,34 @@ export function useSession(person: KeptPerson): OpenSession | null | undefined {
     plan: plan.plan,
     add: (added) => addEvents(person.id, id, state.knowledge ?? plan.plan?.version.knowledge ?? "unknown", added),
   };
+}
+
+/** Keeps an open session up with what other devices write to it, whenever this page is looked at again. */
+export function useOthersEvents(person: KeptPerson): void {
+  const { id, session } = person;
+  useEffect(() => {
+    if (session === null) return;
+    const look = () => {
+      if (document.visibilityState === "visible") void bringTogether(id, session);
+    };
+    look();
+    document.addEventListener("visibilitychange", look);
+    return () => document.removeEventListener("visibilitychange", look);
+  }, [id, session]);
+}
+
+/** A session begun on another device that can be gone on with here; null where there is none or the record is out of reach. */
+export function useStoredElsewhere(person: KeptPerson): StoredElsewhere | null {
+  const [found, setFound] = useState<StoredElsewhere | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked again when another session is open here
+  useEffect(() => {
+    let current = true;
+    void findStoredSession(person).then((stored) => current && setFound(stored));
+    return () => {
+      current = false;
+    };
+  }, [person.id, person.session]);
+  return found;
 }
 
 /** Starts a session of today's plan: findings, plan and start are written down in this order. */

@@ -3,27 +3,31 @@ import { Button, Dialog, DialogTrigger, Input, Label, Link, Popover, TextArea, T
 import { previousEntry } from "../../../session/previous-entry.ts";
 import type { NoteLine, NoteSentence } from "../../../sheets/note/note.ts";
 import { shown, useAnswer } from "../computing/use-answer.ts";
-import { useSession, type OpenSession } from "../mat/use-session.ts";
+import { StoredNotice } from "../mat/stored-notice.tsx";
+import { type OpenSession, useOthersEvents, useSession, useStoredElsewhere } from "../mat/use-session.ts";
 import type { KeptPerson } from "../record/database.ts";
 import { today } from "../record/identifiers.ts";
 import { changePerson, writeVersion } from "../record/people.ts";
 import { sending } from "../record/outbox.ts";
-import { usePlan } from "../plan/use-plan.ts";
 import { pathOf } from "../shell/route.ts";
 import { useCell } from "../state/cell.ts";
 import { sayLastDay } from "../words/person-words.ts";
+import { Learned } from "./learned.tsx";
 import { sayTrace } from "./traces.ts";
 import "./note.css";
 
 /** The note that has written itself; only the judgement and the name under it are missing. */
 export function NoteView({ person }: { readonly person: KeptPerson }) {
   const session = useSession(person);
+  const elsewhere = useStoredElsewhere(person);
+  useOthersEvents(person);
   if (session === undefined) return <p className="small">One moment.</p>;
   if (session === null)
     return (
       <>
         <h1>Nothing has happened yet to write about.</h1>
         <p className="said">The note writes itself from what is done at the mat.</p>
+        {elsewhere !== null && <StoredNotice person={person.id} stored={elsewhere} />}
         <Link className="press" href={pathOf({ view: "mat", person: person.id })}>
           At the mat
         </Link>
@@ -154,24 +158,6 @@ function WrittenNote({ person, session }: { readonly person: KeptPerson; readonl
       </div>
       {note.signed === null && refusal !== null && <p className="small">{refusal}</p>}
     </div>
-  );
-}
-
-/** What the session changes for the next one, as the new plan says it. */
-function Learned({ person }: { readonly person: KeptPerson }) {
-  const { kept, computing } = usePlan(person);
-  const changes = kept?.plan.changesSinceLast ?? [];
-  if (computing) return <p className="small">What the day taught is being worked out.</p>;
-  return (
-    <section className="change learned">
-      <p className="change-word">learned today</p>
-      {changes.length === 0 && <p className="said">Nothing changes: the next session is the same.</p>}
-      {changes.map(({ change, because }) => (
-        <p key={change} className="said">
-          {change} {because}
-        </p>
-      ))}
-    </section>
   );
 }
 

@@ -26,6 +26,24 @@ export function Legend({ marks = true }: { readonly marks?: boolean }) {
           how far the weight can go, thick: tips first
         </li>
       )}
+      {marks && (
+        <li>
+          <svg viewBox="0 0 40 20" aria-hidden="true">
+            <path d="M3 10h26" stroke="currentColor" strokeWidth="3" strokeLinecap="round" strokeDasharray=".1 5.6" />
+            <path d="m38 10-9-5v10z" fill="currentColor" />
+          </svg>
+          way out, planned
+        </li>
+      )}
+      {marks && (
+        <li>
+          <svg viewBox="0 0 40 20" aria-hidden="true">
+            <path d="M3 10h26" stroke="currentColor" strokeWidth="3.4" strokeLinecap="round" strokeDasharray="8 5" />
+            <path d="m38 10-9-5v10z" fill="currentColor" />
+          </svg>
+          way out in a hurry
+        </li>
+      )}
     </ul>
   );
 }

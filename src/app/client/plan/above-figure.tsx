@@ -4,7 +4,7 @@ import type { Answer } from "../computing/use-answer.ts";
 import { Figure } from "../parts/figure.tsx";
 
 /** The lines of the item's words that a mark on the mat belongs to. */
-export type MarkedLine = "place" | "hands" | "wayOut";
+export type MarkedLine = "place" | "hands" | "wayOut" | "wayOutHurry";
 
 const LINES: Readonly<Record<string, MarkedLine>> = {
   hands: "hands",
@@ -12,8 +12,14 @@ const LINES: Readonly<Record<string, MarkedLine>> = {
   feet: "place",
   facing: "place",
   wayOut: "wayOut",
+  wayOutHurry: "wayOutHurry",
 };
-const NAMES: Readonly<Record<MarkedLine, string>> = { place: "Your place", hands: "Your hands", wayOut: "Way out" };
+const NAMES: Readonly<Record<MarkedLine, string>> = {
+  place: "Your place",
+  hands: "Your hands",
+  wayOut: "Way out",
+  wayOutHurry: "Way out in a hurry",
+};
 
 /** The mat from above; each of the helper's marks can be pressed and underlines its line in the words. */
 export function AboveFigure({
@@ -50,7 +56,7 @@ function middles(
   picture: Picture | null,
 ): readonly { readonly line: MarkedLine; readonly x: number; readonly y: number }[] {
   const marks = picture?.marks ?? [];
-  const lines: readonly MarkedLine[] = ["place", "hands", "wayOut"];
+  const lines: readonly MarkedLine[] = ["place", "hands", "wayOut", "wayOutHurry"];
   return lines.flatMap((line) => {
     const own = marks.filter(({ id }) => LINES[id] === line);
     if (own.length === 0) return [];

@@ -95,7 +95,10 @@ export function ItemPanel({
           {sheet.stopSigns.length === 0
             ? "at pain or a joint that gives way."
             : `${sheet.stopSigns.join("; ").replace(/\.$/, "")}.`}{" "}
-          <strong>Way out</strong> {(sheet.wayOut.hurry[0] ?? sheet.wayOut.planned[0] ?? "").replace(/\.?$/, ".")}
+          <strong>Way out</strong>{" "}
+          <span className={underlined("wayOut")}>{(sheet.wayOut.planned[0] ?? "").replace(/\.?$/, ".")}</span>{" "}
+          <strong>In a hurry</strong>{" "}
+          <span className={underlined("wayOutHurry")}>{(sheet.wayOut.hurry[0] ?? "").replace(/\.?$/, ".")}</span>
         </p>
       )}
       <div className="item-legend">

@@ -84,6 +84,18 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
               onChange={(minutes) => void changePerson(person.id, { minutes })}
             />
           </div>
+          {plan.changesSinceLast.length > SHOWN_CHANGES && (
+            <details className="more-changes">
+              <summary>{plan.changesSinceLast.length - SHOWN_CHANGES} more changed</summary>
+              <ul>
+                {plan.changesSinceLast.slice(SHOWN_CHANGES).map(({ change, because }) => (
+                  <li key={change}>
+                    {change} {because}
+                  </li>
+                ))}
+              </ul>
+            </details>
+          )}
         </div>
         {plan.changesSinceLast.slice(0, SHOWN_CHANGES).map(({ change, because }) => (
           <section key={change} className="change">
@@ -95,18 +107,6 @@ function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: K
         ))}
         <SignLeads person={person} />
       </div>
-      {plan.changesSinceLast.length > SHOWN_CHANGES && (
-        <details className="more-changes">
-          <summary>{plan.changesSinceLast.length - SHOWN_CHANGES} more changed</summary>
-          <ul>
-            {plan.changesSinceLast.slice(SHOWN_CHANGES).map(({ change, because }) => (
-              <li key={change}>
-                {change} {because}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
       <SessionLine
         stretches={stretches}
         words={words}

@@ -38,7 +38,7 @@ async function sendInOrder(): Promise<void> {
     const cursor = await db.transaction("waiting").store.openCursor();
     if (cursor === null) break;
     const { key, value } = cursor;
-    const answer = await sendOne(value);
+    const answer = await sendEntry(value);
     if (answer === "unreached") {
       sending.set({ ...sending.get(), reached: false });
       timer = setTimeout(() => void sendAll(), AGAIN * 1000);
@@ -49,6 +49,24 @@ async function sendInOrder(): Promise<void> {
     sending.set({ ...sending.get(), reached: true, refused: answer ?? sending.get().refused });
   }
   await countWaiting();
+}
+
+/** What to send in place of an entry the record refused because another device was quicker; null where nothing can be. */
+export type Replace = (refused: Waiting) => Promise<Waiting | null>;
+let replace: Replace = async () => null;
+let current: (entry: Waiting) => Promise<Waiting> = async (entry) => entry;
+
+/** Lets those who keep the events say how an entry reads now, and how it is put behind what another device wrote. */
+export function followEvents(now: (entry: Waiting) => Promise<Waiting>, behind: Replace): void {
+  current = now;
+  replace = behind;
+}
+
+async function sendEntry(entry: Waiting): Promise<string | null> {
+  const answer = await sendOne(await current(entry));
+  if (answer === null || answer === "unreached") return answer;
+  const other = await replace(entry);
+  return other === null ? answer : sendOne(other);
 }
 
 /** @returns null when taken, "unreached" to try again later, else why it was refused. */

@@ -12,7 +12,7 @@ export type NewEvent = Headless<SessionEvent>;
 /** Events of the sessions this device has opened. */
 export const sessions = createCell<ReadonlyMap<string, readonly SessionEvent[]>>(new Map());
 
-function show(session: string, events: readonly SessionEvent[]): void {
+export function showSession(session: string, events: readonly SessionEvent[]): void {
   sessions.set(new Map(sessions.get()).set(session, events));
 }
 
@@ -21,7 +21,7 @@ export async function openSession(session: string): Promise<void> {
   if (sessions.get().has(session)) return;
   const db = await database();
   const events = await db.getAllFromIndex("events", "session", session);
-  if (!sessions.get().has(session)) show(session, events);
+  if (!sessions.get().has(session)) showSession(session, events);
 }
 
 let last: Promise<unknown> = Promise.resolve();
@@ -44,7 +44,7 @@ export function addEvents(
       (event, index): SessionEvent => ({ ...event, id: newId(), session, sequence: first + index, at, knowledge }),
     );
     await Promise.all([...events.map((event) => writing.store.put(event)), writing.done]);
-    show(session, [...there, ...events]);
+    showSession(session, [...there, ...events]);
     await enqueue({ method: "POST", path: `/api/people/${person}/sessions/${session}/events`, body: { events } });
     return events.map(({ id }) => id);
   });
