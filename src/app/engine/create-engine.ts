@@ -16,6 +16,7 @@ import { drawPose, drawRung } from "./pictures.ts";
 import { planSession } from "./plan-session.ts";
 import { rungSheet } from "./rung-sheet.ts";
 import { costOfForcing } from "./forcing.ts";
+import { moveFinding, weighRung, whatIfChoices } from "./what-if.ts";
 import { VERSION } from "./version.ts";
 
 /** Loads the solver and makes the computing side ready: the same for the command, the server and the page's worker. */
@@ -68,6 +69,15 @@ export async function createEngine(): Promise<Engine> {
       const person = people.today(file);
       return drawRung(person, find(person, request), request);
     },
+    whatIfChoices(file, of) {
+      const person = people.today(file);
+      return whatIfChoices(person, find(person, of), file);
+    },
+    weigh(file, of, moved) {
+      const person = people.today(moved === null ? file : moveFinding(file, moved));
+      return weighRung(person, find(person, of));
+    },
+    moveFinding,
     learned: (before, after) => learnedBetween(people.today(before), people.today(after)),
     lookPicture(file: CaseFile, task: string, width: number) {
       const person = people.today(file);

@@ -4,6 +4,7 @@ import type { CheckAnswer } from "../contract/check-answer.ts";
 import type { RungEffort } from "../contract/effort-answer.ts";
 import type { PlanAnswer } from "../contract/plan-answer.ts";
 import type { LearnedAnswer } from "./learned.ts";
+import type { MovedFinding, WeighedRung, WhatIfChoice } from "./what-if.ts";
 
 /** What the therapist asks of the plan by hand; everything else is kept as it can be. */
 export interface Wishes {
@@ -116,6 +117,12 @@ export interface Engine {
   absence(caseFile: CaseFile, minutes: number, wishes: Wishes, of: RungName): AbsenceAnswer;
   sheet(caseFile: CaseFile, of: RungName): RungSheet;
   picture(caseFile: CaseFile, request: PictureRequest): Picture;
+  /** The findings that bear on a rung and can be moved to see what follows. */
+  whatIfChoices(caseFile: CaseFile, of: RungName): readonly WhatIfChoice[];
+  /** A rung weighed with one finding moved, or as found; the case itself stays as it is. */
+  weigh(caseFile: CaseFile, of: RungName, moved: MovedFinding | null): WeighedRung;
+  /** The case with a moved finding taken over. */
+  moveFinding(caseFile: CaseFile, moved: MovedFinding): CaseFile;
   /** What the evidence in the second case did to the strengths believed from the first. */
   learned(before: CaseFile, after: CaseFile): LearnedAnswer;
   /** The twelve figures of the look, in task order; drawn on this body. */

@@ -101,6 +101,7 @@ export function keepPeople(solver: LinearSolver): People {
         return today;
       };
       let rungs: readonly RungToday[] | null = null;
+      let ways: Ways | null = null;
       const vitals = judgeVitals(findings.vitals, gatherOrders(precautions), findings.medicines);
       const person: PersonToday = {
         findings,
@@ -121,7 +122,10 @@ export function keepPeople(solver: LinearSolver): People {
           const rung = activity?.rungs.find(({ id }) => id === name.rung);
           return activity === undefined || rung === undefined ? undefined : assess(activity, rung);
         },
-        ways: findWays(findings, precautions),
+        get ways() {
+          ways ??= findWays(findings, precautions);
+          return ways;
+        },
         hold: joinHolds(
           judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }),
           vitals.hold,

@@ -25,7 +25,7 @@ export function lateralityOf(file: CaseFile): Laterality {
  * Which side is filed as the weak one. Where neither is the weaker that must not follow from a side being the left one, so
  * what is known of each side decides; where that is the same too, it makes no difference.
  */
-function filingOf(file: CaseFile, laterality: Laterality): Laterality {
+export function filingOf(file: CaseFile, laterality: Laterality): Laterality {
   if (laterality.weak !== null) return laterality;
   const legs = (file.precautions ?? []).flatMap((each) =>
     typeof each === "string" ? [] : [each.orders?.weightBearing ?? null],

@@ -131,14 +131,7 @@ function asksOf(person: PersonToday, today: RungToday): Ask[] {
   const lines: Ask[] = [effort, carries];
   if (help !== null) {
     lines.push({
-      sentence:
-        help.newtons < 20 && help.words !== "dependent" && help.words !== "maximal"
-          ? HELP_WORDS[help.words === "standBy" ? "standBy" : "touching"]
-          : HELP_WORDS[help.words],
-      figure:
-        help.newtons < 1
-          ? "No push is worked out as needed."
-          : `About ${Math.round(help.newtons / 5) * 5} newtons ${help.siteWords ?? ""}${help.direction === null ? "" : `, pushing ${help.direction}`}.`,
+      ...sayHelpOf(help),
       basis: {
         formula: "least newtons over the places a hand may go that bring every joint under what it has",
         inputs: [
@@ -177,6 +170,24 @@ function asksOf(person: PersonToday, today: RungToday): Ask[] {
     });
   }
   return lines;
+}
+
+/** The help a rung takes today, as a sentence with its line of figures; null where none is worked out. */
+export function helpSentence({ help }: RungToday): { readonly sentence: string; readonly figure: string } | null {
+  return help === null ? null : sayHelpOf(help);
+}
+
+function sayHelpOf(help: NonNullable<RungToday["help"]>): { readonly sentence: string; readonly figure: string } {
+  return {
+    sentence:
+      help.newtons < 20 && help.words !== "dependent" && help.words !== "maximal"
+        ? HELP_WORDS[help.words === "standBy" ? "standBy" : "touching"]
+        : HELP_WORDS[help.words],
+    figure:
+      help.newtons < 1
+        ? "No push is worked out as needed."
+        : `About ${Math.round(help.newtons / 5) * 5} newtons ${help.siteWords ?? ""}${help.direction === null ? "" : `, pushing ${help.direction}`}.`,
+  };
 }
 
 const ENDED = {

@@ -29,6 +29,9 @@ const ANSWERS: Answers = {
   absence: async (...args) => (await engine()).absence(...args),
   sheet: async (...args) => (await engine()).sheet(...args),
   picture: async (...args) => (await engine()).picture(...args),
+  whatIfChoices: async (...args) => (await engine()).whatIfChoices(...args),
+  weigh: async (...args) => (await engine()).weigh(...args),
+  moveFinding: async (...args) => (await engine()).moveFinding(...args),
   learned: async (...args) => (await engine()).learned(...args),
   homeSheet: async (file, plan, form, shown) => {
     const made = homePaperOf(await engine(), file, plan, { form, shown });
@@ -43,12 +46,29 @@ const ANSWERS: Answers = {
 
 async function answer<K extends Method>({ id, method, args }: Call<K>): Promise<Reply> {
   try {
-    return { id, ok: true, value: await ANSWERS[method](...args) };
+    const started = performance.now();
+    const value = await ANSWERS[method](...args);
+    return { id, ok: true, value, milliseconds: performance.now() - started };
   } catch (error) {
     return { id, ok: false, because: error instanceof Error ? error.message : "unknown" };
   }
 }
 
+/** Of questions that follow a moving hand only the newest is answered; those it overtook are told so. */
+let newest: AnyCall | null = null;
+
+function answerNewest(call: AnyCall): void {
+  if (newest !== null) self.postMessage({ id: newest.id, ok: true, overtaken: true } satisfies Reply);
+  else
+    setTimeout(() => {
+      const latest = newest;
+      newest = null;
+      if (latest !== null) void answer(latest).then((reply) => self.postMessage(reply));
+    }, 0);
+  newest = call;
+}
+
 self.addEventListener("message", ({ data }: MessageEvent<AnyCall>) => {
+  if (data.newestOnly === true) return answerNewest(data);
   void answer(data).then((reply) => self.postMessage(reply));
 });

@@ -74,9 +74,12 @@ export interface Call<K extends Method = Method> {
   readonly id: number;
   readonly method: K;
   readonly args: Parameters<Answerer[K]>;
+  /** A later question of this kind takes its place while it waits. */
+  readonly newestOnly?: boolean;
 }
 /** One of the calls, its arguments fitting its method. */
 export type AnyCall = { [K in Method]: Call<K> }[Method];
 export type Reply =
-  | { readonly id: number; readonly ok: true; readonly value: unknown }
+  | { readonly id: number; readonly ok: true; readonly value: unknown; readonly milliseconds: number }
+  | { readonly id: number; readonly ok: true; readonly overtaken: true }
   | { readonly id: number; readonly ok: false; readonly because: string };

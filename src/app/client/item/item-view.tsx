@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { lazy, Suspense, useState } from "react";
 import { Button, Disclosure, DisclosurePanel, Heading, Link } from "react-aria-components";
 import type { Ask, RungName } from "../../engine/engine.ts";
 import { shown, useAnswer } from "../computing/use-answer.ts";
@@ -12,6 +12,8 @@ import { BasisView } from "./basis-view.tsx";
 import { EffortBar } from "./effort-bar.tsx";
 import { useWide } from "./use-wide.ts";
 import "./item.css";
+
+const WhatIf = lazy(async () => ({ default: (await import("./what-if.tsx")).WhatIf }));
 
 const WIDTH = 520;
 const ABOVE = { width: 400, height: 280 } as const;
@@ -36,6 +38,7 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
     ({ activity, rung }) => activity === of.activity && rung === of.rung,
   );
   const [open, setOpen] = useState<number | null>(0);
+  const [moving, setMoving] = useState(false);
   const wide = useWide();
   const asks = sheet?.asks ?? [];
   const opened = open === null ? undefined : asks[open];
@@ -67,6 +70,26 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
         ))}
         {sheet !== null && asks.length === 0 && (
           <p className="said">This body could not be brought into the position, so nothing is computed of it.</p>
+        )}
+        {sheet !== null && (
+          <section>
+            <h3>What if it were otherwise?</h3>
+            {moving ? (
+              <Suspense fallback={<p className="small">One moment.</p>}>
+                <WhatIf key={`${of.activity}/${of.rung}`} person={person} of={of} />
+              </Suspense>
+            ) : (
+              <Button
+                className="press"
+                onPress={() => {
+                  setOpen(null);
+                  setMoving(true);
+                }}
+              >
+                Move a finding and see
+              </Button>
+            )}
+          </section>
         )}
         {sheet !== null && (
           <>
