@@ -49,7 +49,7 @@ export function solveBestPossible(
     residual: answer.certificate.primal,
     rounds: 0,
     most: mostEffort(statics, allowed, ratio),
-    weights: new Float64Array(0),
+    state: new Int8Array(0),
     sharingHeld: statics.sharing !== null && shared === 0,
   });
   return { ...described, effort: answer.value, limiting, certificate: answer.certificate };

@@ -1,7 +1,9 @@
-import { type BoxWork, boxWork, solveBox } from "../linear-program/box-quadratic.ts";
+import { solveBox } from "../linear-program/box-quadratic.ts";
 import { gripPull } from "../contact/columns.ts";
 import type { Capacities } from "../body/strength-capacities.ts";
-import { type Allowed, allowedMoments, muscleMoments, ratios } from "./efforts.ts";
+import { FAR_BOW, jointEfforts, type Measure, measureEfforts, NEAR_BOW } from "./effort-measure.ts";
+import { type Allowed, allowedMoments, ratios } from "./efforts.ts";
+import { BALANCE, buildMatrix, buildPull, buildSide, momentsOf, NEAR, workOf } from "./sharing-matrix.ts";
 import type { Statics } from "./statics.ts";
 
 /** An answer in numbers: the pushes, the moments, how hard each angle works. */
@@ -15,65 +17,20 @@ export interface Sharing {
   readonly rounds: number;
   /** Largest effort of any counted joint. */
   readonly most: number;
-  /** Weights of the last round, to start a neighbouring pose from. */
-  readonly weights: Float64Array;
+  /** Where each unknown stood at the end: -1 at nothing, 0 between, 1 at its most. */
+  readonly state: Int8Array;
   /** The share the weak side took where it is the person's own: the given one, or the nearest that balance allows. */
   readonly sharingHeld: boolean;
 }
 
-interface Work {
-  readonly box: BoxWork;
-  readonly matrix: Float64Array;
-  readonly h: Float64Array;
-  readonly upper: Float64Array;
-  readonly target: Float64Array;
-  readonly weights: Float64Array;
-  /** The part of the matrix that is the same for all weights (lower half): the whole body's balance. */
-  readonly balance: Float64Array;
-  /** Unknowns that reach each angle's row. */
-  readonly reach: readonly Int32Array[];
-  readonly packed: Float64Array;
-}
-const works = new WeakMap<Statics, Work>();
-
-function workOf(statics: Statics): Work {
-  let work = works.get(statics);
-  if (work === undefined) {
-    const { unknowns: n, angles, muscle } = statics;
-    const reach = Array.from({ length: angles }, (_, i) => {
-      const found: number[] = [];
-      for (let j = 0; j < n; j++) if (muscle[i * n + j] !== 0) found.push(j);
-      return Int32Array.from(found);
-    });
-    const balance = new Float64Array(n * n);
-    for (let r = 0; r < 6; r++) addOuter(statics.whole, r * n, n, BALANCE, balance);
-    work = {
-      balance,
-      box: boxWork(n),
-      matrix: new Float64Array(n * n),
-      h: new Float64Array(n),
-      upper: new Float64Array(n),
-      target: new Float64Array(angles),
-      weights: new Float64Array(angles),
-      packed: new Float64Array(n),
-      reach,
-    };
-    works.set(statics, work);
-  }
-  return work;
-}
-
-/** Keeps the answer one where joints leave it open, and spreads it; far below what any joint asks. */
-const RIDGE = 1e-9;
-/** Weight of the whole body's balance against the joints' efforts; the multipliers do the rest. */
-const BALANCE = 20;
-/** Weight of a sharing that balance does not allow in full: over the efforts, under the balance. */
-const NEAR = 0.05;
-/** Weight of a joint's end against its most [1/N.m^2]: it is used where muscle would have to work, not for nothing. */
-const STOP_WEIGHT = 0.02;
-const FLOOR = 0.02;
-/** Joints in series count as their norm of this power: hardly more than the larger of them. */
-export const SERIES_POWER = 5;
+/** Settled when no angle's effort moves by more than this part of the largest. */
+const SETTLED = 3e-3;
+/** ... and the largest effort by no more than this part of itself. */
+const SAME = 3e-4;
+/** Near the answer below this: the corners may then be taken as they are. */
+const CLOSE = 0.03;
+/** After so many rounds only steps that never overstep. */
+const PATIENT = 12;
 
 export interface CubeOptions {
   /** Power of the effort that is summed; 3 is the habitual sharing, higher powers come near the least possible largest effort. */
@@ -81,21 +38,21 @@ export interface CubeOptions {
   readonly mostRounds?: number;
   /** `near`: as close to the given sharing between the sides as balance allows. Default `held`. */
   readonly keepSharing?: "held" | "near";
-  /** Weights of a neighbouring solve. */
-  readonly start?: Float64Array;
+  /** Answer of a neighbouring solve: other strengths, or another pose with the same contacts. */
+  readonly start?: Sharing;
 }
 
 /**
- * Shares the load so that the sum of cubed efforts is least, by reweighted least squares with pushes never negative.
- * The whole body's balance is held by multipliers. Deterministic; the answer is the same from any start up to its own
- * tolerance, and each call starts afresh.
+ * Shares the load so that the sum of cubed efforts is least: in each round the sum is bent to a square about the last
+ * moments and made least with pushes never negative. The whole body's balance is held by multipliers. Deterministic; the
+ * answer is the same from any start up to its own tolerance.
  */
 export function shareByCubes(statics: Statics, capacities: Capacities, options: CubeOptions = {}): Sharing {
   const power = options.power ?? 3;
-  const mostRounds = options.mostRounds ?? 30;
-  const { unknowns: n, angles, columns, wholeSide, whole } = statics;
+  const mostRounds = options.mostRounds ?? 40;
+  const { unknowns: n, angles, columns, wholeSide, whole, joints } = statics;
   const work = workOf(statics);
-  const { box, matrix, h, upper, weights, target, reach } = work;
+  const { box, matrix, h, upper, measure, from, ratio } = work;
   const allowed = allowedMoments(statics, capacities);
   columns.forEach((column, j) => {
     upper[j] = typeof column.most === "number" ? column.most : gripPull(capacities.grip[column.most.grip]);
@@ -103,127 +60,93 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   statics.stops.forEach((stop, k) => {
     upper[columns.length + k] = stop.most;
   });
-  box.state.fill(0);
   const sharing = statics.sharing;
   const held = sharing !== null && options.keepSharing !== "near";
-  const rows = held ? 7 : 6;
-  const multipliers = new Float64Array(rows);
+  const multipliers = new Float64Array(held ? 7 : 6);
   const moments = new Float64Array(angles);
-  const ratio = new Float64Array(angles);
-  for (let i = 0; i < angles; i++) {
-    const c = ((allowed.up[i] ?? 1) + (allowed.down[i] ?? 1)) / 2;
-    weights[i] = options.start?.[i] ?? 1 / (c * c);
+  const start = options.start?.moments.length === angles ? options.start : undefined;
+  if (start !== undefined && start.state.length === n) box.state.set(start.state);
+  else box.state.fill(0);
+  let scale = 1;
+  if (start === undefined) measureEvenly(allowed, measure, from);
+  else {
+    from.set(start.moments);
+    ratios(from, allowed, ratio);
+    scale = Math.max(1e-9, jointEfforts(joints, ratio, measure.efforts));
+    measureEfforts(joints, allowed, from, ratio, scale, power, FAR_BOW, measure);
   }
-  const leastRounds = options.start === undefined ? 6 : 2;
   let residual = Number.MAX_VALUE;
-  let before = Number.MAX_VALUE;
   let round = 0;
   let settled = false;
+  const last = work.last.fill(0);
+  let movedBefore = Number.MAX_VALUE;
   for (; round < mostRounds; round++) {
-    buildMatrix(statics, weights, work, sharing?.row ?? null, held ? BALANCE : NEAR);
+    buildMatrix(statics, work, sharing?.row ?? null, held ? BALANCE : NEAR);
+    box.factored = false;
+    buildPull(statics, work);
     const polish = settled || round === mostRounds - 1 ? 60 : 1;
     for (let p = 0; p < polish; p++) {
-      buildSide(statics, weights, reach, h, multipliers, sharing?.row ?? null);
+      buildSide(statics, work, multipliers, sharing?.row ?? null);
       solveBox(matrix, h, upper, box);
       residual = updateMultipliers(n, whole, wholeSide, box.x, multipliers, held ? sharing.row : null);
       if (residual < 1e-8 * statics.weight) break;
     }
-    muscleMoments(statics, box.x, moments);
-    ratios(moments, allowed, ratio);
+    momentsOf(statics, work, box.x, moments);
     if (settled) break;
-    const most = targetWeights(statics, allowed, moments, ratio, target, power);
-    for (let i = 0; i < angles; i++) weights[i] = Math.sqrt((weights[i] ?? 0) * (target[i] ?? 0));
-    const change = Math.abs(most - before) / Math.max(most, 0.2);
-    before = most;
-    if (
-      round >= leastRounds &&
-      change < (options.start === undefined ? 2e-3 : 8e-3) &&
-      residual < 1e-4 * statics.weight
-    )
+    let moved = 0;
+    let along = 0;
+    for (let i = 0; i < angles; i++) {
+      const m = moments[i] ?? 0;
+      const step = (m - (from[i] ?? 0)) / ((m >= 0 ? allowed.up[i] : allowed.down[i]) ?? 1);
+      moved = Math.max(moved, Math.abs(step));
+      along += step * (last[i] ?? 0);
+      last[i] = step;
+    }
+    // Steps that turn round without getting much shorter swing about the answer: half a step then.
+    const step = along < 0 && moved > 0.5 * movedBefore ? 0.5 : 1;
+    movedBefore = moved;
+    for (let i = 0; i < angles; i++) from[i] = (from[i] ?? 0) + step * ((moments[i] ?? 0) - (from[i] ?? 0));
+    const before = scale;
+    ratios(from, allowed, ratio);
+    scale = Math.max(1e-9, jointEfforts(joints, ratio, measure.efforts));
+    measureEfforts(
+      joints,
+      allowed,
+      from,
+      ratio,
+      scale,
+      power,
+      round > PATIENT ? 1 : moved < CLOSE * scale ? NEAR_BOW : FAR_BOW,
+      measure,
+    );
+    const size = Math.max(scale, 0.05);
+    if (moved < SETTLED * size && Math.abs(scale - before) < SAME * size && residual < 1e-4 * statics.weight)
       settled = true;
   }
+  const answer = ratios(moments, allowed, new Float64Array(angles));
   return {
     x: Float64Array.from(box.x),
     moments,
-    ratios: ratio,
+    ratios: answer,
     allowed,
     residual,
     rounds: round,
-    most: mostEffort(statics, allowed, ratio),
-    weights: Float64Array.from(weights),
+    most: mostEffort(statics, allowed, answer),
+    state: Int8Array.from(box.state),
     sharingHeld: held,
   };
 }
 
-function buildMatrix(
-  statics: Statics,
-  weights: Float64Array,
-  work: Work,
-  share: Float64Array | null,
-  shareWeight: number,
-): void {
-  const { unknowns: n, angles, muscle, columns, stops } = statics;
-  const { matrix, reach, packed } = work;
-  matrix.set(work.balance);
-  if (share !== null) addOuter(share, 0, n, shareWeight, matrix);
-  for (let i = 0; i < angles; i++) {
-    const w = weights[i] ?? 0;
-    const row = i * n;
-    const list = reach[i];
-    if (list === undefined) continue;
-    const count = list.length;
-    for (let a = 0; a < count; a++) packed[a] = muscle[row + (list[a] ?? 0)] ?? 0;
-    for (let a = 0; a < count; a++) {
-      const left = w * (packed[a] ?? 0);
-      const out = (list[a] ?? 0) * n;
-      for (let b = 0; b <= a; b++) {
-        const k = out + (list[b] ?? 0);
-        matrix[k] = (matrix[k] ?? 0) + left * (packed[b] ?? 0);
-      }
-    }
+/** The first round: plain least squares of the moments over what each angle may give. */
+function measureEvenly(allowed: Allowed, measure: Measure, from: Float64Array): void {
+  from.fill(0);
+  measure.slope.fill(0);
+  measure.alongWeight.fill(0);
+  measure.chainWeight = 0;
+  for (let i = 0; i < from.length; i++) {
+    const c = ((allowed.up[i] ?? 1) + (allowed.down[i] ?? 1)) / 2;
+    measure.bend[i] = 1 / (c * c);
   }
-  for (let j = 0; j < n; j++) {
-    const most = stops[j - columns.length]?.most;
-    matrix[j * n + j] = (matrix[j * n + j] ?? 0) + RIDGE + (most === undefined ? 0 : STOP_WEIGHT / (most * most));
-    for (let k = 0; k < j; k++) matrix[k * n + j] = matrix[j * n + k] ?? 0;
-  }
-}
-
-function addOuter(rows: Float64Array, from: number, n: number, weight: number, matrix: Float64Array): void {
-  for (let a = 0; a < n; a++) {
-    const left = weight * (rows[from + a] ?? 0);
-    if (left === 0) continue;
-    const out = a * n;
-    for (let b = 0; b <= a; b++) matrix[out + b] = (matrix[out + b] ?? 0) + left * (rows[from + b] ?? 0);
-  }
-}
-
-function buildSide(
-  statics: Statics,
-  weights: Float64Array,
-  reach: readonly Int32Array[],
-  h: Float64Array,
-  multipliers: Float64Array,
-  share: Float64Array | null,
-): void {
-  const { unknowns: n, angles, muscle, muscleOwn, whole, wholeSide } = statics;
-  h.fill(0);
-  for (let i = 0; i < angles; i++) {
-    const by = (weights[i] ?? 0) * (muscleOwn[i] ?? 0);
-    const list = reach[i];
-    if (by === 0 || list === undefined) continue;
-    for (let a = 0; a < list.length; a++) {
-      const j = list[a] ?? 0;
-      h[j] = (h[j] ?? 0) + by * (muscle[i * n + j] ?? 0);
-    }
-  }
-  for (let r = 0; r < 6; r++) {
-    const by = BALANCE * (wholeSide[r] ?? 0) + (multipliers[r] ?? 0);
-    for (let j = 0; j < n; j++) h[j] = (h[j] ?? 0) + by * (whole[r * n + j] ?? 0);
-  }
-  if (share === null) return;
-  const by = multipliers[6] ?? 0;
-  for (let j = 0; j < n; j++) h[j] = (h[j] ?? 0) + by * (share[j] ?? 0);
 }
 
 function updateMultipliers(
@@ -248,44 +171,6 @@ function updateMultipliers(
     worst = Math.max(worst, Math.abs(error));
   }
   return worst;
-}
-
-/** Weights that make the squares' slope that of the wished power; returns the largest effort. */
-function targetWeights(
-  statics: Statics,
-  allowed: Allowed,
-  moments: Float64Array,
-  ratio: Float64Array,
-  target: Float64Array,
-  power: number,
-): number {
-  const { joints } = statics;
-  let most = 1e-9;
-  let series = 0;
-  for (const joint of joints) {
-    let effort = 0;
-    for (const i of joint.angles) effort = joint.ball ? effort + (ratio[i] ?? 0) : Math.max(effort, ratio[i] ?? 0);
-    if (effort > most) most = effort;
-    if (joint.series !== null) series += effort ** SERIES_POWER;
-  }
-  series = series ** (1 / SERIES_POWER);
-  for (const joint of joints) {
-    let sum = 0;
-    if (joint.ball) for (const i of joint.angles) sum += ratio[i] ?? 0;
-    for (const i of joint.angles) {
-      const a = ratio[i] ?? 0;
-      const effort = joint.ball ? sum : a;
-      let weight = Math.max(effort / most, FLOOR) ** (power - 2);
-      // One number for three axes: the sum of their ratios, shared out in proportion.
-      if (joint.ball) weight *= effort / Math.max(a, 0.05 * effort, 1e-9 * most + 1e-12);
-      // Parts of the trunk in series count once: the lesser one hardly at all.
-      if (joint.series !== null && series > 0) weight *= Math.max(effort / series, 0.1) ** (SERIES_POWER - power);
-      // The way the moment acts now decides which limit holds.
-      const c = ((moments[i] ?? 0) >= 0 ? allowed.up[i] : allowed.down[i]) ?? 1;
-      target[i] = weight / (c * c);
-    }
-  }
-  return most;
 }
 
 /** Largest effort of any counted joint; a joint with three axes counts as one. */

@@ -20,26 +20,44 @@ export interface Allowed {
   readonly counted: Uint8Array;
 }
 
+/** What an angle is taken for, whatever the strength. */
+const PLAIN = 0;
+const DISTAL_PLAIN = 1;
+const LIMP = 2;
+const LIMP_ARM = 3;
+const HELD_KNEE = 4;
+const kinds = new WeakMap<Uint8Array, Uint8Array>();
+
+function kindsOf(statics: Statics): Uint8Array {
+  let known = kinds.get(statics.limp);
+  if (known === undefined) {
+    const { body, limp } = statics;
+    known = limp.map((hangs, i) => {
+      if (isHeldKnee(statics, i)) return HELD_KNEE;
+      const part = partOf(body, i);
+      if (hangs === 1) return ARM.has(part) ? LIMP_ARM : LIMP;
+      return DISTAL.has(part) ? DISTAL_PLAIN : PLAIN;
+    });
+    kinds.set(limp, known);
+  }
+  return known;
+}
+
 /** Capacities as the solve takes them: limp ends get enough to hang on and do not count. */
 export function allowedMoments(statics: Statics, capacities: Capacities): Allowed {
-  const { body, angles, limp } = statics;
+  const { angles } = statics;
   const up = Float64Array.from(capacities.up);
   const down = Float64Array.from(capacities.down);
   const counted = new Uint8Array(angles).fill(1);
+  const kind = kindsOf(statics);
   for (let i = 0; i < angles; i++) {
-    const part = partOf(body, i);
-    const weak = Math.min(up[i] ?? 0, down[i] ?? 0) < LIMP_BELOW;
-    if (limp[i] === 1 || (weak && DISTAL.has(part))) {
-      const floor = limp[i] === 1 && ARM.has(part) ? HELD_ARM : LIMP_BELOW;
-      counted[i] = 0;
-      up[i] = Math.max(up[i] ?? 0, floor);
-      down[i] = Math.max(down[i] ?? 0, floor);
-    }
-    if (isHeldKnee(statics, i)) {
-      counted[i] = 0;
-      up[i] = STRAIGHT_KNEE_TURN;
-      down[i] = STRAIGHT_KNEE_TURN;
-    }
+    const k = kind[i] ?? PLAIN;
+    if (k === PLAIN) continue;
+    const most = k === HELD_KNEE ? STRAIGHT_KNEE_TURN : k === LIMP_ARM ? HELD_ARM : LIMP_BELOW;
+    if (k === DISTAL_PLAIN && Math.min(up[i] ?? 0, down[i] ?? 0) >= LIMP_BELOW) continue;
+    counted[i] = 0;
+    up[i] = k === HELD_KNEE ? most : Math.max(up[i] ?? 0, most);
+    down[i] = k === HELD_KNEE ? most : Math.max(down[i] ?? 0, most);
   }
   return { up, down, counted };
 }

@@ -7,7 +7,9 @@ import type { LimbAngle, MidAngle } from "../body/names.ts";
 import type { StrengthId } from "../body/strength-keys.ts";
 import type { Capacities } from "../body/strength-capacities.ts";
 import { shareByCubes, type Sharing } from "./cubes.ts";
+import { jointEfforts } from "./effort-measure.ts";
 import { whyNoBalance } from "./feasible.ts";
+import type { Joint } from "./joints.ts";
 import type { Statics } from "./statics.ts";
 
 /** How hard one joint works one way. */
@@ -83,8 +85,11 @@ export function solveHabitual(statics: Statics, capacities: Capacities): Balance
   return describeBalance(statics, sharing);
 }
 
-/** The bare numbers of solveHabitual, for loops: the given sharing between the sides, or the nearest that balance allows. */
-export function shareHabitually(statics: Statics, capacities: Capacities, start?: Float64Array): Sharing {
+/**
+ * The bare numbers of solveHabitual, for loops: the given sharing between the sides, or the nearest that balance allows.
+ * @param start answer of a neighbour: other strengths, another push from outside, or a pose a little off
+ */
+export function shareHabitually(statics: Statics, capacities: Capacities, start?: Sharing): Sharing {
   const first = shareByCubes(statics, capacities, start === undefined ? {} : { start });
   if (first.residual <= BALANCED_WITHIN || statics.sharing === null) return first;
   return shareByCubes(statics, capacities, { keepSharing: "near" });
@@ -106,24 +111,67 @@ export function describeBalance(statics: Statics, sharing: Sharing): Balance {
   };
 }
 
-function describeEfforts(statics: Statics, sharing: Sharing): JointEffort[] {
-  const { body, joints, angles, columns, stops, unknowns, own, carried } = statics;
-  const { x, moments, ratios, allowed } = sharing;
-  const efforts: JointEffort[] = [];
-  const whole = joints.map((joint) =>
-    joint.angles.reduce((sum, i) => (joint.ball ? sum + (ratios[i] ?? 0) : Math.max(sum, ratios[i] ?? 0)), 0),
-  );
+/** The bare figures behind a sharing's efforts, in the order of `efforts`: joint by joint, direction by direction. */
+export interface EffortFigures {
+  readonly effort: Float64Array;
+  readonly capacity: Float64Array;
+  /** Place in the order of the hardest worked counted direction; -1 where nothing works. */
+  readonly hardest: number;
+}
+
+/** The same figures as describeBalance gives, without names, for loops over strengths. */
+export function effortFigures(statics: Statics, sharing: Sharing): EffortFigures {
+  const { joints, angles } = statics;
+  const { moments, ratios, allowed } = sharing;
+  const effort = new Float64Array(angles);
+  const capacity = new Float64Array(angles);
+  const whole = new Float64Array(joints.length);
+  jointEfforts(joints, ratios, whole);
+  const series = mostInSeries(joints, whole);
+  let hardest = -1;
+  let next = 0;
+  joints.forEach((joint, k) => {
+    const own = whole[k] ?? 0;
+    const lesser = joint.series !== null && own < (series.get(joint.series) ?? 0);
+    const lead = leadOf(joint, ratios);
+    for (const i of joint.angles) {
+      effort[next] = joint.ball && i === lead ? own : (ratios[i] ?? 0);
+      capacity[next] = ((moments[i] ?? 0) >= 0 ? allowed.up[i] : allowed.down[i]) ?? 0;
+      const counts = allowed.counted[i] === 1 && !lesser;
+      if (counts && (hardest < 0 || (effort[next] ?? 0) > (effort[hardest] ?? 0))) hardest = next;
+      next++;
+    }
+  });
+  return { effort, capacity, hardest };
+}
+
+function mostInSeries(joints: readonly Joint[], whole: Float64Array): Map<number, number> {
   const series = new Map<number, number>();
   joints.forEach((joint, k) => {
     if (joint.series !== null) series.set(joint.series, Math.max(series.get(joint.series) ?? 0, whole[k] ?? 0));
   });
+  return series;
+}
+
+/** The axis of a joint that works hardest. */
+function leadOf(joint: Joint, ratios: Float64Array): number {
+  let lead = joint.angles[0] ?? 0;
+  for (const i of joint.angles) if ((ratios[i] ?? 0) > (ratios[lead] ?? 0)) lead = i;
+  return lead;
+}
+
+function describeEfforts(statics: Statics, sharing: Sharing): JointEffort[] {
+  const { body, joints, columns, stops, unknowns, own, carried } = statics;
+  const { x, moments, ratios, allowed } = sharing;
+  const efforts: JointEffort[] = [];
+  const whole = new Float64Array(joints.length);
+  jointEfforts(joints, ratios, whole);
+  const series = mostInSeries(joints, whole);
   joints.forEach((joint, k) => {
     const effort = whole[k] ?? 0;
     const lesser = joint.series !== null && effort < (series.get(joint.series) ?? 0);
-    let lead = joint.angles[0] ?? 0;
-    for (const i of joint.angles) if ((ratios[i] ?? 0) > (ratios[lead] ?? 0)) lead = i;
+    const lead = leadOf(joint, ratios);
     for (const i of joint.angles) {
-      if (i >= angles) continue;
       const m = moments[i] ?? 0;
       const sign = m >= 0 ? 0 : 1;
       const id = body.angles[i] ?? "lumbarFlexion";

@@ -130,6 +130,27 @@ export function prepareStatics(body: Body, pose: ClosedPose, options: StaticsOpt
   };
 }
 
+/** The same pose with further forces from outside: only what it must hold changes, so it shares its matrices. */
+export function withOutside(statics: Statics, forces: readonly OutsideForce[]): Statics {
+  const { body, pose, axes, angles, options } = statics;
+  const wholeSide = Float64Array.from(statics.wholeSide);
+  const own = Float64Array.from(statics.own);
+  const added = new Float64Array(angles);
+  const sumWhole = new Float64Array(6);
+  for (const { segment, at, force } of forces) addForce(body, pose, axes, segment, at, force, sumWhole, added, 0, 1);
+  for (let r = 0; r < 6; r++) wholeSide[r] = (wholeSide[r] ?? 0) - (sumWhole[r] ?? 0);
+  for (let i = 0; i < angles; i++) own[i] = (own[i] ?? 0) - (added[i] ?? 0);
+  const muscleOwn = Float64Array.from(own);
+  shareTwoJointMuscles(body, muscleOwn, 1);
+  return {
+    ...statics,
+    wholeSide,
+    own,
+    muscleOwn,
+    options: { ...options, outside: [...(options.outside ?? []), ...forces] },
+  };
+}
+
 /** Part of the hip's moment that its two-joint muscles pass on to the knee, and of the ankle's (judgement from moment arms). */
 const HIP_TO_KNEE = 0.2;
 const ANKLE_TO_KNEE = 0.15;

@@ -3,7 +3,8 @@ import { STRENGTH_IDS } from "../body/strength-keys.ts";
 import { type NormalCapacities, scaleCapacities } from "../body/strength-capacities.ts";
 import { leastMoment } from "./efforts.ts";
 import { BALANCED_WITHIN, shareHabitually } from "./habitual.ts";
-import { SERIES_POWER, type Sharing } from "./cubes.ts";
+import type { Sharing } from "./cubes.ts";
+import { SERIES_POWER } from "./effort-measure.ts";
 import type { Joint } from "./joints.ts";
 import type { Statics } from "./statics.ts";
 

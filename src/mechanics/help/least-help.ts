@@ -4,7 +4,7 @@ import type { Capacities } from "../body/strength-capacities.ts";
 import { shareHabitually, BALANCED_WITHIN } from "../equilibrium/habitual.ts";
 import type { Sharing } from "../equilibrium/cubes.ts";
 import { effortProgram, type ExtraColumns } from "../equilibrium/program.ts";
-import { addForce, prepareStatics, shareTwoJointMuscles, type Statics } from "../equilibrium/statics.ts";
+import { addForce, shareTwoJointMuscles, type Statics, withOutside } from "../equilibrium/statics.ts";
 import type { LinearSolver } from "../linear-program/linear-program.ts";
 import { type SiteDirection, sitePushes, type SitePush } from "./points.ts";
 import type { SiteId } from "./sites.ts";
@@ -48,6 +48,8 @@ export interface HelpRequest {
   /** [N], default HELP_CEILING. */
   readonly ceiling?: number;
   readonly sharingWeak?: number;
+  /** How the person shares the load without help at these capacities, where it is known already. */
+  readonly without?: Sharing;
 }
 
 /**
@@ -62,7 +64,7 @@ export function leastHelp(
 ): Help | NoHelp {
   const { allowedShare } = request;
   const ceiling = request.ceiling ?? HELP_CEILING;
-  const without = shareHabitually(statics, capacities);
+  const without = request.without ?? shareHabitually(statics, capacities);
   const stands = without.residual <= BALANCED_WITHIN;
   if (stands && without.most <= allowedShare)
     return { needed: false, enough: true, pushes: [], newtons: 0, share: 0, effortWith: without.most };
@@ -76,15 +78,18 @@ export function leastHelp(
   const free = { ...statics, sharing: null };
   let wouldNeed: number | null = null;
   // The program shares the load better than people do: where their own sharing stays over the limit, it is asked for more.
+  const { builder, extra: first, effortRow } = effortProgram(free, capacities, allowedShare, extra);
+  const program = builder.build();
+  const firstEffort = Math.min(...effortRow);
   for (const part of TIGHTER) {
-    const { builder, extra: first } = effortProgram(free, capacities, allowedShare * part, extra);
-    const answer = solver.solve(builder.build());
+    program.rowUpper.fill(allowedShare * part, firstEffort);
+    const answer = part === 1 ? solver.solve(program) : solver.solveAgain(program);
     if (answer.status !== "best") break;
     const chosen = pushes
       .map((push, h) => ({ push, newtons: answer.x[first + h] ?? 0 }))
       .filter((each) => each.newtons > TOUCH);
     if (chosen.length === 0) continue;
-    const raised = raiseUntilHabitual(statics, capacities, chosen, request);
+    const raised = raiseUntilHabitual(statics, capacities, chosen, request, without);
     if (raised === null) continue;
     const newtons = chosen.reduce((sum, each) => sum + each.newtons, 0) * raised.times;
     if (newtons > ceiling) {
@@ -136,8 +141,9 @@ function raiseUntilHabitual(
   capacities: Capacities,
   chosen: readonly { readonly push: SitePush; readonly newtons: number }[],
   request: HelpRequest,
+  without: Sharing,
 ): { times: number; sharing: Sharing } | null {
-  const solveAt = (times: number): Sharing => shareHabitually(helped(statics, chosen, times), capacities);
+  const solveAt = (times: number): Sharing => shareHabitually(helped(statics, chosen, times), capacities, without);
   const sharing = solveAt(1);
   if (fits(sharing, request)) return { times: 1, sharing };
   const raised = solveAt(1.2);
@@ -154,22 +160,19 @@ const fits = (sharing: Sharing, request: HelpRequest): boolean =>
   sharing.residual <= BALANCED_WITHIN && sharing.most <= request.allowedShare * 1.005;
 
 /** The same pose with the chosen pushes acting. */
-function helped(
+const helped = (
   statics: Statics,
   chosen: readonly { readonly push: SitePush; readonly newtons: number }[],
   times: number,
-): Statics {
-  const pushes = chosen.map(({ push, newtons }) => ({
-    segment: push.segment,
-    at: push.at,
-    force: scale(push.push, newtons * times),
-  }));
-  const again = prepareStatics(statics.body, statics.pose, {
-    ...statics.options,
-    outside: [...(statics.options.outside ?? []), ...pushes],
-  });
-  return statics.sharing === null ? { ...again, sharing: null } : again;
-}
+): Statics =>
+  withOutside(
+    statics,
+    chosen.map(({ push, newtons }) => ({
+      segment: push.segment,
+      at: push.at,
+      force: scale(push.push, newtons * times),
+    })),
+  );
 
 /** Over the joints that were asked too much, the part taken away; the largest. */
 function reliefShare(statics: Statics, without: Sharing, with_: Sharing, allowedShare: number): number {

@@ -10,6 +10,9 @@ export interface BoxWork {
   /** Unknowns that are not zero in the present trial, ascending, and how many. */
   readonly used: Int32Array;
   usedCount: number;
+  /** Whether `factor` is that of the present matrix over the present free unknowns; the caller says no when the matrix changes. */
+  factored: boolean;
+  factoredCount: number;
 }
 
 export function boxWork(size: number): BoxWork {
@@ -22,12 +25,15 @@ export function boxWork(size: number): BoxWork {
     reduced: new Float64Array(size),
     used: new Int32Array(size),
     usedCount: 0,
+    factored: false,
+    factoredCount: 0,
   };
 }
 
 /**
  * Least of x'Hx / 2 - h'x with 0 <= x <= upper, H positive definite (full storage): active sets exchanged in blocks; where
- * blocks would turn in circles, one at a time downhill, so that it always ends. Starts from the states in `work`.
+ * blocks would turn in circles, one at a time downhill, so that it always ends. Starts from the states in `work`; set
+ * `work.factored` to false whenever the matrix has changed.
  * @returns rounds used; the answer is in work.x
  */
 export function solveBox(matrix: Float64Array, h: Float64Array, upper: Float64Array, work: BoxWork): number {
@@ -64,8 +70,13 @@ function solveFree(matrix: Float64Array, h: Float64Array, upper: Float64Array, w
   let raised = 0;
   for (let i = 0; i < n; i++) {
     const s = state[i] ?? 0;
-    if (s === 0) free[count++] = i;
-    else x[i] = s === 1 ? (upper[i] ?? 0) : 0;
+    if (s === 0) {
+      if (free[count] !== i) {
+        free[count] = i;
+        work.factored = false;
+      }
+      count++;
+    } else x[i] = s === 1 ? (upper[i] ?? 0) : 0;
     if (s === 1) used[raised++] = i;
   }
   for (let r = 0; r < count; r++) {
@@ -77,7 +88,10 @@ function solveFree(matrix: Float64Array, h: Float64Array, upper: Float64Array, w
     }
     reduced[r] = side;
   }
-  factorFree(matrix, work, count);
+  if (!work.factored || work.factoredCount !== count) factorFree(matrix, work, count);
+  work.factored = true;
+  work.factoredCount = count;
+  solveFactored(work, count);
   for (let r = 0; r < count; r++) x[free[r] ?? 0] = reduced[r] ?? 0;
   let filled = 0;
   for (let i = 0; i < n; i++) if (x[i] !== 0) used[filled++] = i;
@@ -163,9 +177,9 @@ function judge(matrix: Float64Array, h: Float64Array, upper: Float64Array, work:
   return slope > tolerance ? 0 : 1;
 }
 
-/** Solves for the free unknowns by Cholesky's method; `reduced` holds the right side and then the answer. */
+/** Factors the free unknowns' part of the matrix by Cholesky's method. */
 function factorFree(matrix: Float64Array, work: BoxWork, count: number): void {
-  const { size: n, factor: a, free, reduced: b } = work;
+  const { size: n, factor: a, free } = work;
   for (let r = 0; r < count; r++) {
     const from = (free[r] ?? 0) * n;
     for (let c = 0; c <= r; c++) a[r * n + c] = matrix[from + (free[c] ?? 0)] ?? 0;
@@ -203,6 +217,11 @@ function factorFree(matrix: Float64Array, work: BoxWork, count: number): void {
       a[rowI + j] = sum / root;
     }
   }
+}
+
+/** Solves with the factor; `reduced` holds the right side and then the answer. */
+function solveFactored(work: BoxWork, count: number): void {
+  const { size: n, factor: a, reduced: b } = work;
   for (let i = 0; i < count; i++) {
     let sum = b[i] ?? 0;
     for (let k = 0; k < i; k++) sum -= (a[i * n + k] ?? 0) * (b[k] ?? 0);

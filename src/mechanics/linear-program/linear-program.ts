@@ -33,6 +33,8 @@ export type LinearAnswer =
 /** Solves linear programs; every best answer carries its certificate. */
 export interface LinearSolver {
   solve(program: LinearProgram): LinearAnswer;
+  /** The program solved last with other row limits, and nothing else changed: goes on from its answer. */
+  solveAgain(program: LinearProgram): LinearAnswer;
   /** Programs solved to a certified best answer so far, and the worst of each certificate. */
   readonly record: { solved: number; worst: { primal: number; dual: number; gap: number } };
 }
@@ -44,6 +46,22 @@ export async function loadLinearSolver(): Promise<LinearSolver> {
   const model = highs.createModel();
   model.options.set({ output_flag: false, presolve: "off" });
   const record = { solved: 0, worst: { primal: 0, dual: 0, gap: 0 } };
+  const answer = (program: LinearProgram): LinearAnswer => {
+    model.run();
+    const status = model.getModelStatus();
+    if (status === infeasible || status === unboundedOrInfeasible) return { status: "infeasible" };
+    if (status === unbounded) return { status: "unbounded" };
+    if (status !== optimal) return { status: "failed" };
+    const { colValue, rowDual } = model.getSolution();
+    const certificate = certify(program, colValue, rowDual);
+    record.solved++;
+    record.worst.primal = Math.max(record.worst.primal, certificate.primal);
+    record.worst.dual = Math.max(record.worst.dual, certificate.dual);
+    record.worst.gap = Math.max(record.worst.gap, certificate.gap);
+    let value = 0;
+    for (let j = 0; j < program.cost.length; j++) value += (program.cost[j] ?? 0) * (colValue[j] ?? 0);
+    return { status: "best", value, x: colValue, duals: rowDual, certificate };
+  };
   return {
     record,
     solve(program) {
@@ -66,20 +84,15 @@ export async function loadLinearSolver(): Promise<LinearSolver> {
           values: program.values,
         },
       });
-      model.run();
-      const status = model.getModelStatus();
-      if (status === infeasible || status === unboundedOrInfeasible) return { status: "infeasible" };
-      if (status === unbounded) return { status: "unbounded" };
-      if (status !== optimal) return { status: "failed" };
-      const { colValue, rowDual } = model.getSolution();
-      const certificate = certify(program, colValue, rowDual);
-      record.solved++;
-      record.worst.primal = Math.max(record.worst.primal, certificate.primal);
-      record.worst.dual = Math.max(record.worst.dual, certificate.dual);
-      record.worst.gap = Math.max(record.worst.gap, certificate.gap);
-      let value = 0;
-      for (let j = 0; j < columns; j++) value += (program.cost[j] ?? 0) * (colValue[j] ?? 0);
-      return { status: "best", value, x: colValue, duals: rowDual, certificate };
+      return answer(program);
+    },
+    solveAgain(program) {
+      model.changeRowsBounds(
+        { kind: "range", from: 0, to: program.rowLower.length - 1 },
+        program.rowLower,
+        program.rowUpper,
+      );
+      return answer(program);
     },
   };
 }

@@ -2,6 +2,7 @@ import type { Side } from "../../quantity/sides.ts";
 import type { Body } from "../body/body.ts";
 import { type NormalCapacities, normalCapacities, scaleCapacities } from "../body/strength-capacities.ts";
 import type { Strengths } from "../body/strength-keys.ts";
+import type { Sharing } from "../equilibrium/cubes.ts";
 import { leastImbalance } from "../equilibrium/feasible.ts";
 import { BALANCED_WITHIN, describeBalance, shareHabitually } from "../equilibrium/habitual.ts";
 import { prepareStatics, type Statics, type StaticsOptions } from "../equilibrium/statics.ts";
@@ -189,14 +190,14 @@ export function balanceOutline(stations: Stations, strengths: Strengths): Balanc
 interface EffortAt {
   readonly stands: boolean;
   readonly most: number;
-  readonly weights: Float64Array;
+  readonly sharing: Sharing;
   readonly name: () => { what: string; side: Side | null };
 }
 
-function effortAt(at: Solvable, strengths: Strengths, start?: Float64Array): EffortAt {
+function effortAt(at: Solvable, strengths: Strengths, start?: Sharing): EffortAt {
   const sharing = shareHabitually(at.statics, scaleCapacities(at.normal, strengths), start);
   return {
-    weights: sharing.weights,
+    sharing,
     stands: sharing.residual <= BALANCED_WITHIN,
     most: sharing.most,
     name: () => {
@@ -230,7 +231,7 @@ function muscleLimit(
       outside = k;
       continue;
     }
-    const effort = effortAt(solvable, strengths, start.weights);
+    const effort = effortAt(solvable, strengths, start.sharing);
     const sample = { metres: solvable.metres, most: effort.most };
     if (effort.stands) samples.push(sample);
     if (effort.stands && effort.most <= level) {

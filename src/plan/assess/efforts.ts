@@ -1,14 +1,17 @@
-import { type Strengths, STRENGTH_IDS } from "../../mechanics/body/strength-keys.ts";
+import { evenStrengths, type Strengths, STRENGTH_IDS } from "../../mechanics/body/strength-keys.ts";
 import { scaleCapacities } from "../../mechanics/body/strength-capacities.ts";
 import {
   type Balance,
   BALANCED_WITHIN,
   type ContactLoad,
   describeBalance,
+  effortFigures,
+  type EffortFigures,
   type JointEffort,
   shareHabitually,
   solveHabitual,
 } from "../../mechanics/equilibrium/habitual.ts";
+import type { Sharing } from "../../mechanics/equilibrium/cubes.ts";
 import type { Side } from "../../quantity/sides.ts";
 import type { Range } from "../person/model.ts";
 import { type StrengthSamples, weightedRange } from "../person/samples.ts";
@@ -44,6 +47,8 @@ export interface PoseAsks {
   readonly middleStrengths: Strengths;
   /** A draw from the weaker end of what is believed: what help is worked out for. */
   readonly cautiousStrengths: Strengths;
+  /** How the load is shared at that draw. */
+  readonly cautiousSharing: Sharing;
 }
 export interface CannotBalance {
   readonly because: string;
@@ -84,81 +89,110 @@ export function representatives(samples: StrengthSamples): readonly Strengths[] 
 /**
  * Efforts of a pose as ranges over the believed strengths: solved afresh for each of a dozen draws, since the habitual
  * sharing is not monotone in strength and its corners bound nothing.
+ * @param known the answer at the middle draw, where it is worked out already
  */
-export function askPose(prepared: PreparedPose, draws: readonly Strengths[]): PoseAsks | CannotBalance {
-  const solved: Balance[] = [];
-  // Each draw starts from the weights of the one before, which lies next to it.
-  let start: Float64Array | undefined;
-  for (const strengths of draws) {
-    const capacities = scaleCapacities(prepared.normal, strengths);
-    const sharing = shareHabitually(prepared.statics, capacities, start);
-    if (sharing.residual > BALANCED_WITHIN) {
-      const balance = solveHabitual(prepared.statics, capacities);
-      if (!balance.balanced) return { because: balance.because };
-      solved.push(balance);
-      continue;
-    }
-    start = sharing.weights;
-    solved.push(describeBalance(prepared.statics, sharing));
+export function askPose(
+  prepared: PreparedPose,
+  draws: readonly Strengths[],
+  known?: Sharing,
+): PoseAsks | CannotBalance {
+  const { statics, normal } = prepared;
+  const first = middleOf(draws);
+  const solved: Sharing[] = [];
+  /** Draws lie in order of strength: each starts from the answer of its neighbour. */
+  const solve = (k: number, start: Sharing | undefined): Sharing | CannotBalance => {
+    const capacities = scaleCapacities(normal, draws[k] ?? evenStrengths(1));
+    const sharing = start === undefined && known !== undefined ? known : shareHabitually(statics, capacities, start);
+    if (sharing.residual <= BALANCED_WITHIN) return sharing;
+    const balance = solveHabitual(statics, capacities);
+    return balance.balanced ? balance.sharing : { because: balance.because };
+  };
+  for (const k of [first, ...inOrder(first - 1, 0), ...inOrder(first + 1, draws.length - 1)]) {
+    const sharing = solve(k, k === first ? undefined : (solved[k + 1] ?? solved[k - 1]));
+    if ("because" in sharing) return sharing;
+    solved[k] = sharing;
   }
+  const figures = solved.map((sharing) => effortFigures(statics, sharing));
   const even = new Float64Array(solved.length).fill(1 / solved.length);
-  const peaks = solved.map((balance) => balance.hardest?.effort ?? 0);
+  const peaks = figures.map(({ effort, hardest }) => effort[hardest] ?? 0);
   const order = peaks.map((_, k) => k).sort((a, b) => (peaks[a] ?? 0) - (peaks[b] ?? 0) || a - b);
   const middleIndex = order[Math.floor(order.length / 2)] ?? 0;
   const cautiousIndex = order[Math.min(order.length - 1, Math.floor(order.length * 0.8))] ?? 0;
-  const middle = solved[middleIndex];
+  const middleSharing = solved[middleIndex];
+  const cautiousSharing = solved[cautiousIndex];
   const cautiousStrengths = draws[cautiousIndex];
   const middleStrengths = draws[middleIndex];
-  if (middle === undefined || cautiousStrengths === undefined || middleStrengths === undefined)
+  if (
+    middleSharing === undefined ||
+    cautiousSharing === undefined ||
+    cautiousStrengths === undefined ||
+    middleStrengths === undefined
+  )
     return { because: "nothing is known of this person's strength" };
-  const efforts = middle.efforts.map((effort, i): EffortRange => describeEffort(effort, i, solved, even));
+  const middle = describeBalance(statics, middleSharing);
   return {
     peak: widened(weightedRange(peaks, even)),
     cautious: Math.round((peaks[cautiousIndex] ?? 0) * 20) / 20,
-    limiting: limitingOf(solved, middle),
-    efforts,
+    limiting: limitingOf(figures, middle),
+    efforts: middle.efforts.map((effort, i) => describeEffort(effort, i, figures, even)),
     loads: middle.loads,
     middle,
     middleStrengths,
     cautiousStrengths,
+    cautiousSharing,
   };
 }
 
+/** The middle one of the draws. */
+export const middleOf = (draws: readonly Strengths[]): number => Math.floor(draws.length / 2);
+
+/** Whole numbers from one to another, up or down; none where the second is past the ends of the draws. */
+function inOrder(from: number, to: number): number[] {
+  const numbers: number[] = [];
+  if (from < 0) return numbers;
+  for (let k = from; from <= to ? k <= to : k >= to; k += from <= to ? 1 : -1) numbers.push(k);
+  return numbers;
+}
+
 /** The joint that is hardest worked in most draws; the one of the middle draw where two tie. */
-function limitingOf(solved: readonly Balance[], middle: Balance): PoseAsks["limiting"] {
+function limitingOf(figures: readonly EffortFigures[], middle: Balance): PoseAsks["limiting"] {
+  const nameAt = (i: number): string => {
+    const effort = middle.efforts[i];
+    return effort === undefined ? "" : `${effort.joint}|${effort.side ?? ""}`;
+  };
   const counts = new Map<string, number>();
-  for (const { hardest } of solved) {
-    if (hardest === null) continue;
-    const key = `${hardest.joint}|${hardest.side ?? ""}`;
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
+  for (const { hardest } of figures)
+    if (hardest >= 0) counts.set(nameAt(hardest), (counts.get(nameAt(hardest)) ?? 0) + 1);
   const most = Math.max(0, ...counts.values());
   const own = middle.hardest;
   if (own !== null && counts.get(`${own.joint}|${own.side ?? ""}`) === most)
     return { joint: own.joint, direction: own.direction, side: own.side };
-  const usual = solved.find(
-    ({ hardest }) => hardest !== null && counts.get(`${hardest.joint}|${hardest.side ?? ""}`) === most,
-  )?.hardest;
-  return usual === null || usual === undefined
+  const usual = figures.find(({ hardest }) => hardest >= 0 && counts.get(nameAt(hardest)) === most);
+  const effort = usual === undefined ? undefined : middle.efforts[usual.hardest];
+  return effort === undefined
     ? { joint: "none", direction: "none", side: null }
-    : { joint: usual.joint, direction: usual.direction, side: usual.side };
+    : { joint: effort.joint, direction: effort.direction, side: effort.side };
 }
 
-function describeEffort(effort: JointEffort, i: number, solved: readonly Balance[], even: Float64Array): EffortRange {
-  const own = solved.map((balance) => balance.efforts[i]);
+function describeEffort(
+  effort: JointEffort,
+  i: number,
+  figures: readonly EffortFigures[],
+  even: Float64Array,
+): EffortRange {
   return {
     joint: effort.joint,
     angle: effort.angle,
     direction: effort.direction,
     side: effort.side,
     capacity: weightedRange(
-      own.map((each) => each?.capacity ?? 0),
+      figures.map(({ capacity }) => capacity[i] ?? 0),
       even,
     ),
     moment: effort.muscleMoment,
     effort: widened(
       weightedRange(
-        own.map((each) => each?.effort ?? 0),
+        figures.map((each) => each.effort[i] ?? 0),
         even,
       ),
     ),

@@ -79,7 +79,7 @@ export function findHelp(
   const help = leastHelp(
     prepared.statics,
     capacities,
-    { allowedShare: 1, sites, ceiling: limit.newtons * Math.max(1, helpers) },
+    { allowedShare: 1, sites, ceiling: limit.newtons * Math.max(1, helpers), without: asks.cautiousSharing },
     solver,
   );
   if (!help.enough) {

@@ -9,7 +9,7 @@ import { type SeenOnLadder, seenOn } from "../eligibility/placed.ts";
 import { factsOf, shortHamstrings } from "../eligibility/rung-load.ts";
 import type { Reason } from "../eligibility/reason.ts";
 import type { Findings } from "../findings.ts";
-import { askPose, type PoseAsks } from "./efforts.ts";
+import { askPose, middleOf, type PoseAsks } from "./efforts.ts";
 import { findHelp, folding, type HelpToday } from "./help.ts";
 import { poseOf } from "./posed.ts";
 import type { PoseKeeper, PreparedPose } from "./prepared.ts";
@@ -72,7 +72,7 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   }
   const middle = solveHabitual(
     prepared.statics,
-    scaleCapacities(prepared.normal, draws[Math.floor(draws.length / 2)] ?? evenStrengths(1)),
+    scaleCapacities(prepared.normal, draws[middleOf(draws)] ?? evenStrengths(1)),
   );
   if (!middle.balanced) {
     const rules = judgeByRules(findings, precautions, activity, rung, {}, seen);
@@ -121,7 +121,7 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
       prepared,
       get asks() {
         if (known === undefined) {
-          const answer = askPose(prepared, draws);
+          const answer = askPose(prepared, draws, middle.sharing);
           known = "because" in answer ? null : answer;
         }
         return known;
@@ -129,7 +129,7 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
       help: null,
     };
   }
-  const asked = askPose(prepared, draws);
+  const asked = askPose(prepared, draws, middle.sharing);
   if ("because" in asked) {
     out.push({
       rule: "holdStill",

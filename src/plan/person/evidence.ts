@@ -119,12 +119,15 @@ export function taskOutcomes(delay: number): (logEffort: number) => readonly num
 
 /** "Alone" says at least alone: nothing is concluded from its not being called well. */
 export function taskLikelihood(result: TaskResult, delay: number): (logEffort: number) => number {
-  const outcomes = taskOutcomes(delay);
+  const centre = 0.69 * delay;
   const found = TASK_RESULTS.indexOf(result);
+  // The band of the result, by the two borders that hold it.
+  const harder = BORDERS[found - 1];
+  const easier = result === "alone" ? undefined : BORDERS[found];
   return (x) => {
-    const all = outcomes(x);
-    const p = result === "alone" ? (all[3] ?? 0) + (all[4] ?? 0) : (all[found] ?? 0);
-    return Math.log(Math.max(p, 1e-9));
+    const most = harder === undefined ? 1 : cumulativeDelayed(harder - x + centre, EFFORT_SPREAD, delay);
+    const least = easier === undefined ? 0 : cumulativeDelayed(easier - x + centre, EFFORT_SPREAD, delay);
+    return Math.log(Math.max(most - least, 1e-9));
   };
 }
 

@@ -1,13 +1,22 @@
 import { scaleCapacities } from "../../mechanics/body/strength-capacities.ts";
+import type { Sharing } from "../../mechanics/equilibrium/cubes.ts";
 import { STRENGTH_IDS, type StrengthId } from "../../mechanics/body/strength-keys.ts";
-import { type JointEffort, solveHabitual } from "../../mechanics/equilibrium/habitual.ts";
+import {
+  BALANCED_WITHIN,
+  describeBalance,
+  type JointEffort,
+  shareHabitually,
+} from "../../mechanics/equilibrium/habitual.ts";
 import type { PreparedPose } from "../assess/prepared.ts";
 import { namedStrengths } from "../assess/efforts.ts";
 import type { EffortModel } from "./evidence.ts";
 import { SLOT_COUNT } from "./slots.ts";
 
 /** One habitual solution kept, part by part: a part is one muscle group's share of one joint's effort. */
-interface Kept {
+interface Kept extends Parts {
+  readonly sharing: Sharing;
+}
+interface Parts {
   /** Number of the strength behind each part; one past the last slot where none is. */
   readonly slots: Int32Array;
   /** Effort of each part times the strength it was solved at: divided by today's strength it is today's effort. */
@@ -35,21 +44,29 @@ const LEAST = 1e-3;
 export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float64Array[]): EffortModel | null {
   const healthy = keep(prepared, new Float64Array(SLOT_COUNT).fill(1));
   if (healthy === null) return null;
-  const kept = [healthy, ...anchors.flatMap((each) => keep(prepared, each) ?? [])];
+  const kept = [healthy];
+  for (const anchor of anchors) {
+    const next = keep(prepared, anchor, kept[kept.length - 1]?.sharing);
+    if (next !== null) kept.push(next);
+  }
   const scale = Math.log(Math.max(1, Math.cbrt(healthy.ownSum) / HEALTHY_EFFORT));
   const inverse = new Float64Array(SLOT_COUNT + 1).fill(1);
+  let last = healthy;
   /** Of all kept solutions the one whose forces are cheapest at these strengths. */
   const cheapest = (strengths: Float64Array): { above: number; by: Kept } => {
     for (let i = 0; i < SLOT_COUNT; i++) inverse[i] = 1 / Math.max(strengths[i] ?? 1, LEAST);
-    let above = Number.POSITIVE_INFINITY;
-    let by = healthy;
+    // The last answer's is likely the cheapest again: the others are then given up early.
+    let by = last;
+    let above = cubes(last, inverse, Number.POSITIVE_INFINITY);
     for (const each of kept) {
-      const up = cubes(each, inverse);
+      if (each === last) continue;
+      const up = cubes(each, inverse, above);
       if (up < above) {
         above = up;
         by = each;
       }
     }
+    last = by;
     return { above, by };
   };
   return {
@@ -81,14 +98,16 @@ export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float6
   };
 }
 
-function keep(prepared: PreparedPose, strengths: Float64Array): Kept | null {
+function keep(prepared: PreparedPose, strengths: Float64Array, near?: Sharing): Kept | null {
   const floored = Float64Array.from(strengths, (s) => Math.max(s, 0.02));
-  const balance = solveHabitual(prepared.statics, scaleCapacities(prepared.normal, namedStrengths(floored)));
-  return balance.balanced ? groupJoints(balance.efforts, floored) : null;
+  const capacities = scaleCapacities(prepared.normal, namedStrengths(floored));
+  const sharing = shareHabitually(prepared.statics, capacities, near);
+  if (sharing.residual > BALANCED_WITHIN) return null;
+  return { ...groupJoints(describeBalance(prepared.statics, sharing).efforts, floored), sharing };
 }
 
 /** Joints with three axes are one effort, the sum over their parts; others are an effort each. */
-function groupJoints(efforts: readonly JointEffort[], strengths: Float64Array): Kept {
+function groupJoints(efforts: readonly JointEffort[], strengths: Float64Array): Parts {
   const groups = new Map<string, { name: string; slots: number[]; loads: number[]; effort: number }>();
   for (const effort of efforts) {
     if (!effort.counted || effort.capacity <= 0) continue;
@@ -103,7 +122,8 @@ function groupJoints(efforts: readonly JointEffort[], strengths: Float64Array): 
     group.effort += part;
     groups.set(key, group);
   }
-  const joints = [...groups.values()];
+  // The hardest first: a dear solution is then seen to be dear at once.
+  const joints = [...groups.values()].sort((a, b) => b.effort - a.effort);
   const starts = [0];
   for (const joint of joints) starts.push((starts[starts.length - 1] ?? 0) + joint.slots.length);
   const own = Float64Array.from(joints, (joint) => joint.effort ** 3);
@@ -127,12 +147,17 @@ function jointEffort(kept: Kept, joint: number, inverse: Float64Array): number {
   return sum;
 }
 
-/** Cubed efforts at new strengths with the kept forces: no less than the best sharing's. */
-function cubes(kept: Kept, inverse: Float64Array): number {
+/** Cubed efforts at new strengths with the kept forces: no less than the best sharing's. Given up once past `enough`. */
+function cubes(kept: Kept, inverse: Float64Array, enough: number): number {
+  const { slots, loads, starts } = kept;
   let sum = 0;
-  for (let j = 0; j < kept.own.length; j++) {
-    const effort = jointEffort(kept, j, inverse);
+  let k = 0;
+  for (let j = 1; j < starts.length; j++) {
+    const end = starts[j] ?? 0;
+    let effort = 0;
+    for (; k < end; k++) effort += (loads[k] ?? 0) * (inverse[slots[k] ?? SLOT_COUNT] ?? 1);
     sum += effort * effort * effort;
+    if (sum >= enough) return sum;
   }
   return sum;
 }
