@@ -3,11 +3,10 @@ import { exportTree, positionsFor } from "../checks/mujoco/mjcf.ts";
 import * as poses from "../checks/poses.ts";
 import { buildBody } from "../src/mechanics/body/build.ts";
 import { normalCapacities, scaleCapacities } from "../src/mechanics/body/strength-capacities.ts";
-import { strengthsFrom, type Strengths } from "../src/mechanics/body/strength-keys.ts";
+import { STRENGTH_IDS, strengthsFrom, type Strengths } from "../src/mechanics/body/strength-keys.ts";
 import { solveBestPossible } from "../src/mechanics/equilibrium/best-possible.ts";
 import { solveHabitual } from "../src/mechanics/equilibrium/habitual.ts";
 import { gravityMoments, prepareStatics } from "../src/mechanics/equilibrium/statics.ts";
-import { estimateEfforts, storeEfforts, strengthVector } from "../src/mechanics/equilibrium/stored-efforts.ts";
 import { leastHelp } from "../src/mechanics/help/least-help.ts";
 import type { SiteId } from "../src/mechanics/help/sites.ts";
 import { loadLinearSolver } from "../src/mechanics/linear-program/linear-program.ts";
@@ -15,6 +14,7 @@ import { closePose } from "../src/mechanics/pose/close.ts";
 import { placeFrames } from "../src/mechanics/pose/kinematics.ts";
 import { balanceOutline, prepareStations } from "../src/mechanics/reach/outline.ts";
 import { takeSharing } from "../src/mechanics/reach/sharing.ts";
+import { keepTaskEfforts } from "../src/plan/person/task-efforts.ts";
 import { seededStream } from "../src/quantity/random.ts";
 import { type BenchRow, type Spread, time } from "./timing.ts";
 
@@ -121,12 +121,18 @@ export async function runBench(): Promise<BenchRow[]> {
   const random = seededStream(9);
   const draw = (): Strengths =>
     strengthsFrom((id) => WEAK[id] * Math.exp(0.5 * (random() + random() + random() - 1.5)));
-  const kept = ready.map(({ statics, normal }) => storeEfforts(statics, normal, Array.from({ length: 32 }, draw)));
-  const samples = Array.from({ length: 64 }, () => strengthVector(draw()));
+  const vector = (): Float64Array => {
+    const drawn = draw();
+    return Float64Array.from(STRENGTH_IDS, (id) => drawn[id]);
+  };
+  const kept = ready.map(({ pose, statics, normal }) =>
+    keepTaskEfforts({ possible: true, pose, statics, normal }, Array.from({ length: 32 }, vector)),
+  );
+  const samples = Array.from({ length: 64 }, vector);
   const estimate = time((k) => {
-    const stored = pick(kept, k);
-    if (stored === null) throw new Error("not in balance");
-    for (let n = 0; n < 10; n++) estimateEfforts(stored, pick(samples, k + n));
+    const task = pick(kept, k);
+    if (task === null) throw new Error("not in balance");
+    for (let n = 0; n < 10; n++) task.logEffort(pick(samples, k + n));
   }, 300);
   rows.push({
     what: "efforts at other strengths, from 32 kept solutions",

@@ -33,13 +33,6 @@ export {
 export { takeSharing } from "./reach/sharing.ts";
 export { type BestPossible, solveBestPossible } from "./equilibrium/best-possible.ts";
 export {
-  type EffortEstimate,
-  estimateEfforts,
-  type StoredEfforts,
-  storeEfforts,
-  strengthVector,
-} from "./equilibrium/stored-efforts.ts";
-export {
   type BalanceOutline,
   balanceOutline,
   type NoOutline,
