@@ -11,9 +11,9 @@ import { SLOT_COUNT } from "./slots.ts";
 import { keepTaskEfforts } from "./task-efforts.ts";
 
 const random = seededStream(77);
-/** As wide as what is believed after a look: most within a factor of 1.6 of the middle. */
+/** As wide as what is believed after a look: most within a factor of 1.4 of the middle. */
 const draw = (): Float64Array =>
-  Float64Array.from({ length: SLOT_COUNT }, () => 0.55 * Math.exp(1.1 * (random() + random() - 1)));
+  Float64Array.from({ length: SLOT_COUNT }, () => 0.55 * Math.exp(0.8 * (random() + random() - 1)));
 
 function prepared(specification: PoseSpecification): PreparedPose {
   const body = buildBody({ sex: "female", height: 1.62, mass: 68 }, -1);
