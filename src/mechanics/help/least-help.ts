@@ -120,6 +120,9 @@ export function leastHelp(
   };
 }
 
+/** The program's push is raised to at most this many times itself. */
+const MOST_RAISED = 2.5;
+
 /** Parts of the allowed share the program is asked for, in turn. */
 const TIGHTER = [1, 0.85, 0.7, 0.55] as const;
 
@@ -135,7 +138,7 @@ function helpColumns(statics: Statics, pushes: readonly SitePush[]): ExtraColumn
   return { count, whole, muscle, cost: 1, most: 4 * statics.weight };
 }
 
-/** Raises the chosen pushes by up to half until the person's own sharing is under the limit; null where that does not do it. */
+/** Raises the chosen pushes until the person's own sharing is under the limit; null where that does not do it. */
 function raiseUntilHabitual(
   statics: Statics,
   capacities: Capacities,
@@ -151,7 +154,7 @@ function raiseUntilHabitual(
   const slope = (raised.most - sharing.most) / 0.2;
   if (!Number.isFinite(slope) || slope >= 0) return null;
   const times = 1.2 + ((request.allowedShare * 0.995 - raised.most) / slope) * 1.05;
-  if (times > 1.6) return null;
+  if (times > MOST_RAISED) return null;
   const last = solveAt(times);
   return fits(last, request) ? { times, sharing: last } : null;
 }

@@ -29,6 +29,12 @@ export interface HelpToday {
   readonly limitBecause: string;
 }
 
+/** No helper may give enough. */
+export interface NotEnough extends Reason {
+  /** What it would take, as a multiple of what may be given; null where no push would do. */
+  readonly overLimit: number | null;
+}
+
 const DIRECTION_WORDS: Readonly<Record<string, string>> = {
   roomUp: "up",
   segmentFront: "forward",
@@ -59,7 +65,7 @@ export function findHelp(
   asks: PoseAsks,
   helpers: number,
   solver: LinearSolver,
-): HelpToday | Reason {
+): HelpToday | NotEnough {
   const limit = limitHelper({ pose: rung.helper.pose, backTrouble: findings.helpers.backTrouble });
   const touches = rung.helper.always === true || rung.helper.hands.some((hand) => hand.does !== "ready");
   const none = {
@@ -83,7 +89,12 @@ export function findHelp(
     solver,
   );
   if (!help.enough) {
-    return { rule: "help", detail: `${folding(asks)} ${sentence(help.because)}`, source: "waters-2007" };
+    return {
+      rule: "help",
+      detail: `${folding(asks)} ${sentence(help.because)}`,
+      source: "waters-2007",
+      overLimit: help.wouldNeed === null ? null : help.wouldNeed / (limit.newtons * Math.max(1, helpers)),
+    };
   }
   const first = [...help.pushes].sort((a, b) => b.newtons - a.newtons || (a.site < b.site ? -1 : 1))[0];
   const two = help.newtons > limit.newtons;

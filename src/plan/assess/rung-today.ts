@@ -10,9 +10,10 @@ import { factsOf, shortHamstrings } from "../eligibility/rung-load.ts";
 import type { Reason } from "../eligibility/reason.ts";
 import type { Findings } from "../findings.ts";
 import { askPose, middleOf, type PoseAsks } from "./efforts.ts";
-import { findHelp, folding, type HelpToday } from "./help.ts";
+import { findHelp, folding, type HelpToday, type NotEnough } from "./help.ts";
 import { poseOf } from "./posed.ts";
 import type { PoseKeeper, PreparedPose } from "./prepared.ts";
+import { CLOSE } from "./settings.ts";
 
 /** A rung as it stands for this person today. */
 export interface RungToday {
@@ -163,7 +164,31 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
     });
     help = found;
   } else help = found;
+  if (isClose(asked, found) && seenHelp === null) {
+    const turned = out.find((reason) => reason.rule === "effort");
+    if (turned !== undefined)
+      out[out.indexOf(turned)] = {
+        ...turned,
+        detail: `${turned.detail} It is close: a little more strength would turn it.`,
+      };
+    else
+      mind.push({
+        rule: "close",
+        detail:
+          "It is close: a little less strength than believed, or a hand or knee a little off its place, would turn it.",
+        source: "judgement",
+      });
+  }
   return { ...base, eligible: out.length === 0, out, mind, helpers: rules.helpers, prepared, asks: asked, help };
+}
+
+/** Whether a little more or less strength could turn the verdict. */
+function isClose(asked: PoseAsks, found: HelpToday | NotEnough): boolean {
+  const within = ([low, high]: readonly [number, number], figure: number | null): boolean =>
+    figure !== null && figure >= low && figure <= high;
+  if (within(CLOSE.effort, asked.cautious)) return true;
+  if ("rule" in found) return within(CLOSE.push, found.overLimit);
+  return found.newtons > 0 && (within(CLOSE.share, found.share) || within(CLOSE.push, found.newtons / found.limit));
 }
 
 /** Help as it was seen on this ladder: at or below the rung seen. */

@@ -17,3 +17,16 @@ export const ALLOWED_EFFORT = 0.85;
 export function wordOfEffort(cautious: number): EffortWord {
   return EFFORT_WORDS.find(({ upTo }) => cautious <= upTo + 1e-9)?.word ?? "folds";
 }
+
+/**
+ * Where a verdict is called close: a figure this near the border that decided it. Wide enough that a twentieth more or less
+ * strength turns no verdict that is not called so (counted over the catalogue in `test/steadiness.test.ts`).
+ */
+export const CLOSE = {
+  /** Effort a plan goes by, about the border where help begins. */
+  effort: [0.9, 1.15],
+  /** Help as a share, about the half where a lower rung trains more. */
+  share: [0.35, 0.66],
+  /** Push over the most a helper may give. */
+  push: [0.75, 1.4],
+} as const;
