@@ -96,6 +96,30 @@ import { matToWheelchairOverWeakSide } from "./transitions/tables/mat-to-wheelch
 import { sideSittingOnStrongHip } from "./positions/tables/side-sitting-on-strong-hip.data.ts";
 import { longSittingToSideSittingOnStrongHip } from "./transitions/tables/long-sitting-to-side-sitting-on-strong-hip.data.ts";
 import { sideSittingOnStrongHipToLongSitting } from "./transitions/tables/side-sitting-on-strong-hip-to-long-sitting.data.ts";
+import { heelSitting } from "./positions/tables/heel-sitting.data.ts";
+import { kneelingForearmsOnBench } from "./positions/tables/kneeling-forearms-on-bench.data.ts";
+import { onFloorAtSeat } from "./positions/tables/on-floor-at-seat.data.ts";
+import { plantigrade } from "./positions/tables/plantigrade.data.ts";
+import { handsAndKneesToHeelSitting } from "./transitions/tables/hands-and-knees-to-heel-sitting.data.ts";
+import { heelSittingToHandsAndKnees } from "./transitions/tables/heel-sitting-to-hands-and-knees.data.ts";
+import { heelSittingToTallKneelingAtBench } from "./transitions/tables/heel-sitting-to-tall-kneeling-at-bench.data.ts";
+import { tallKneelingAtBenchToHeelSitting } from "./transitions/tables/tall-kneeling-at-bench-to-heel-sitting.data.ts";
+import { handsAndKneesToKneelingForearmsOnBench } from "./transitions/tables/hands-and-knees-to-kneeling-forearms-on-bench.data.ts";
+import { tallKneelingAtBenchToKneelingForearmsOnBench } from "./transitions/tables/tall-kneeling-at-bench-to-kneeling-forearms-on-bench.data.ts";
+import { kneelingForearmsOnBenchToTallKneelingAtBench } from "./transitions/tables/kneeling-forearms-on-bench-to-tall-kneeling-at-bench.data.ts";
+import { kneelingForearmsOnBenchToSideLying } from "./transitions/tables/kneeling-forearms-on-bench-to-side-lying.data.ts";
+import { sideSittingOnStrongHipToOnFloorAtSeat } from "./transitions/tables/side-sitting-on-strong-hip-to-on-floor-at-seat.data.ts";
+import { onFloorAtSeatToLongSitting } from "./transitions/tables/on-floor-at-seat-to-long-sitting.data.ts";
+import { onFloorAtSeatToShortSitting } from "./transitions/tables/on-floor-at-seat-to-short-sitting.data.ts";
+import { shortSittingToOnFloorAtSeat } from "./transitions/tables/short-sitting-to-on-floor-at-seat.data.ts";
+import { shortSittingToPlantigrade } from "./transitions/tables/short-sitting-to-plantigrade.data.ts";
+import { plantigradeToShortSitting } from "./transitions/tables/plantigrade-to-short-sitting.data.ts";
+import { handsAndKneesRoundAndHollow } from "./activities/tables/hands-and-knees-round-and-hollow.data.ts";
+import { handsAndKneesOppositeLimbs } from "./activities/tables/hands-and-knees-opposite-limbs.data.ts";
+import { creepOnHandsAndKnees } from "./activities/tables/creep-on-hands-and-knees.data.ts";
+import { handsAndKneesSitBack } from "./activities/tables/hands-and-knees-sit-back.data.ts";
+import { forearmsOnLowBench } from "./activities/tables/forearms-on-low-bench.data.ts";
+import { heelSittingReach } from "./activities/tables/heel-sitting-reach.data.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
@@ -127,6 +151,12 @@ export const ACTIVITIES: readonly Activity[] = [
   barsWeakStance,
   barsStrongStep,
   barsWeakStepAndWalk,
+  handsAndKneesRoundAndHollow,
+  handsAndKneesOppositeLimbs,
+  creepOnHandsAndKnees,
+  handsAndKneesSitBack,
+  forearmsOnLowBench,
+  heelSittingReach,
 ];
 
 /** Every position that has its row. */
@@ -149,6 +179,10 @@ export const POSITIONS: readonly Position[] = [
   halfKneelingStrongForward,
   standingInBars,
   walkingInBars,
+  heelSitting,
+  kneelingForearmsOnBench,
+  onFloorAtSeat,
+  plantigrade,
 ];
 
 /** Every way from one position to another. */
@@ -197,4 +231,18 @@ export const TRANSITIONS: readonly Transition[] = [
   tallKneelingAtBenchToTallKneeling,
   tallKneelingToTallKneelingAtBench,
   walkingInBarsToStandingInBars,
+  handsAndKneesToHeelSitting,
+  heelSittingToHandsAndKnees,
+  heelSittingToTallKneelingAtBench,
+  tallKneelingAtBenchToHeelSitting,
+  handsAndKneesToKneelingForearmsOnBench,
+  tallKneelingAtBenchToKneelingForearmsOnBench,
+  kneelingForearmsOnBenchToTallKneelingAtBench,
+  kneelingForearmsOnBenchToSideLying,
+  sideSittingOnStrongHipToOnFloorAtSeat,
+  onFloorAtSeatToLongSitting,
+  onFloorAtSeatToShortSitting,
+  shortSittingToOnFloorAtSeat,
+  shortSittingToPlantigrade,
+  plantigradeToShortSitting,
 ];
