@@ -120,6 +120,32 @@ import { creepOnHandsAndKnees } from "./activities/tables/creep-on-hands-and-kne
 import { handsAndKneesSitBack } from "./activities/tables/hands-and-knees-sit-back.data.ts";
 import { forearmsOnLowBench } from "./activities/tables/forearms-on-low-bench.data.ts";
 import { heelSittingReach } from "./activities/tables/heel-sitting-reach.data.ts";
+import { pelvicTilt } from "./activities/tables/pelvic-tilt.data.ts";
+import { bridgeOverRoll } from "./activities/tables/bridge-over-roll.data.ts";
+import { kneesOpenAndClose } from "./activities/tables/knees-open-and-close.data.ts";
+import { weakLegRaise } from "./activities/tables/weak-leg-raise.data.ts";
+import { strongLegRaise } from "./activities/tables/strong-leg-raise.data.ts";
+import { strongArmForCane } from "./activities/tables/strong-arm-for-cane.data.ts";
+import { weakBladeReach } from "./activities/tables/weak-blade-reach.data.ts";
+import { weakElbowBend } from "./activities/tables/weak-elbow-bend.data.ts";
+import { kneeStraightenOverRoll } from "./activities/tables/knee-straighten-over-roll.data.ts";
+import { footUpLying } from "./activities/tables/foot-up-lying.data.ts";
+import { headAndShouldersUp } from "./activities/tables/head-and-shoulders-up.data.ts";
+import { breatheIntoRibs } from "./activities/tables/breathe-into-ribs.data.ts";
+import { moveInBed } from "./activities/tables/move-in-bed.data.ts";
+import { weakThighTurn } from "./activities/tables/weak-thigh-turn.data.ts";
+import { weakHipHikeSideLying } from "./activities/tables/weak-hip-hike-side-lying.data.ts";
+import { weakBladeSetSideLying } from "./activities/tables/weak-blade-set-side-lying.data.ts";
+import { weakKneeBendProne } from "./activities/tables/weak-knee-bend-prone.data.ts";
+import { hipExtensionProne } from "./activities/tables/hip-extension-prone.data.ts";
+import { bladeSetProne } from "./activities/tables/blade-set-prone.data.ts";
+import { chestLiftProne } from "./activities/tables/chest-lift-prone.data.ts";
+import { pelvisMoveOnElbows } from "./activities/tables/pelvis-move-on-elbows.data.ts";
+import { wedgeProneReach } from "./activities/tables/wedge-prone-reach.data.ts";
+import { wedgeProne } from "./positions/tables/wedge-prone.data.ts";
+import { proneToWedgeProne } from "./transitions/tables/prone-to-wedge-prone.data.ts";
+import { wedgeProneToProne } from "./transitions/tables/wedge-prone-to-prone.data.ts";
+import { wedgeProneToProneOnElbows } from "./transitions/tables/wedge-prone-to-prone-on-elbows.data.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
@@ -133,8 +159,30 @@ export const ACTIVITIES: readonly Activity[] = [
   hipAbductionSideLying,
   trunkCounterRotationSideLying,
   weakArmForwardSideLying,
+  pelvicTilt,
+  bridgeOverRoll,
+  kneesOpenAndClose,
+  weakLegRaise,
+  strongLegRaise,
+  strongArmForCane,
+  weakBladeReach,
+  weakElbowBend,
+  kneeStraightenOverRoll,
+  footUpLying,
+  headAndShouldersUp,
+  breatheIntoRibs,
+  moveInBed,
+  weakThighTurn,
+  weakHipHikeSideLying,
+  weakBladeSetSideLying,
+  weakKneeBendProne,
+  hipExtensionProne,
+  bladeSetProne,
+  chestLiftProne,
   proneOnElbowsHoldAndShift,
   proneOnElbowsLiftAndReach,
+  pelvisMoveOnElbows,
+  wedgeProneReach,
   tableForearmsSittingLean,
   tableForearmsStandingLean,
   longSittingBalanceAndReach,
@@ -167,6 +215,7 @@ export const POSITIONS: readonly Position[] = [
   sideLyingOnStrongSide,
   prone,
   proneOnElbows,
+  wedgeProne,
   longSitting,
   sideSittingOnStrongHip,
   shortSitting,
@@ -203,6 +252,9 @@ export const TRANSITIONS: readonly Transition[] = [
   wheelchairToMatOverWeakSide,
   proneToProneOnElbows,
   proneOnElbowsToProne,
+  proneToWedgeProne,
+  wedgeProneToProne,
+  wedgeProneToProneOnElbows,
   shortSittingToForearmsOnTableSitting,
   forearmsOnTableSittingToShortSitting,
   shortSittingToForearmsOnTableStanding,
