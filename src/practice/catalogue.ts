@@ -120,6 +120,15 @@ import { creepOnHandsAndKnees } from "./activities/tables/creep-on-hands-and-kne
 import { handsAndKneesSitBack } from "./activities/tables/hands-and-knees-sit-back.data.ts";
 import { forearmsOnLowBench } from "./activities/tables/forearms-on-low-bench.data.ts";
 import { heelSittingReach } from "./activities/tables/heel-sitting-reach.data.ts";
+import { tallKneelHipHike } from "./activities/tables/tall-kneel-hip-hike.data.ts";
+import { tallKneelArmRaiseAndReach } from "./activities/tables/tall-kneel-arm-raise-and-reach.data.ts";
+import { tallKneelFreeShift } from "./activities/tables/tall-kneel-free-shift.data.ts";
+import { kneeWalk } from "./activities/tables/knee-walk.data.ts";
+import { kneelingHipHinge } from "./activities/tables/kneeling-hip-hinge.data.ts";
+import { halfKneelWeakForwardShift } from "./activities/tables/half-kneel-weak-forward-shift.data.ts";
+import { halfKneelFootThrough } from "./activities/tables/half-kneel-foot-through.data.ts";
+import { halfKneelWeakForwardRise } from "./activities/tables/half-kneel-weak-forward-rise.data.ts";
+import { floorToSeat } from "./activities/tables/floor-to-seat.data.ts";
 import { pelvicTilt } from "./activities/tables/pelvic-tilt.data.ts";
 import { bridgeOverRoll } from "./activities/tables/bridge-over-roll.data.ts";
 import { kneesOpenAndClose } from "./activities/tables/knees-open-and-close.data.ts";
@@ -146,6 +155,55 @@ import { wedgeProne } from "./positions/tables/wedge-prone.data.ts";
 import { proneToWedgeProne } from "./transitions/tables/prone-to-wedge-prone.data.ts";
 import { wedgeProneToProne } from "./transitions/tables/wedge-prone-to-prone.data.ts";
 import { wedgeProneToProneOnElbows } from "./transitions/tables/wedge-prone-to-prone-on-elbows.data.ts";
+import { handsOnTableShift } from "./activities/tables/hands-on-table-shift.data.ts";
+import { handsOnTableKneeBend } from "./activities/tables/hands-on-table-knee-bend.data.ts";
+import { handsOnTableSteps } from "./activities/tables/hands-on-table-steps.data.ts";
+import { handsOnTableWeakPost } from "./activities/tables/hands-on-table-weak-post.data.ts";
+import { liftOnBothArms } from "./activities/tables/lift-on-both-arms.data.ts";
+import { longSitTransfer } from "./activities/tables/long-sit-transfer.data.ts";
+import { oneLegStanding } from "./activities/tables/one-leg-standing.data.ts";
+import { thighOverRollLift } from "./activities/tables/thigh-over-roll-lift.data.ts";
+import { proneHipStraight } from "./activities/tables/prone-hip-straight.data.ts";
+import { shortSittingStill } from "./activities/tables/short-sitting-still.data.ts";
+import { shortSittingWeightShift } from "./activities/tables/short-sitting-weight-shift.data.ts";
+import { shortSittingPelvicTilt } from "./activities/tables/short-sitting-pelvic-tilt.data.ts";
+import { shortSittingLeanToElbow } from "./activities/tables/short-sitting-lean-to-elbow.data.ts";
+import { shortSittingTrunkTurn } from "./activities/tables/short-sitting-trunk-turn.data.ts";
+import { shortSittingKneeStraightening } from "./activities/tables/short-sitting-knee-straightening.data.ts";
+import { shortSittingHeelAndToes } from "./activities/tables/short-sitting-heel-and-toes.data.ts";
+import { shortSittingBlockPress } from "./activities/tables/short-sitting-block-press.data.ts";
+import { edgeScootSideways } from "./activities/tables/edge-scoot-sideways.data.ts";
+import { edgeScootBackAndAhead } from "./activities/tables/edge-scoot-back-and-ahead.data.ts";
+import { weakArmPostInSitting } from "./activities/tables/weak-arm-post-in-sitting.data.ts";
+import { tableArmGlide } from "./activities/tables/table-arm-glide.data.ts";
+import { wallSittingTall } from "./activities/tables/wall-sitting-tall.data.ts";
+import { wallSittingWeakHand } from "./activities/tables/wall-sitting-weak-hand.data.ts";
+import { wallSittingThighSet } from "./activities/tables/wall-sitting-thigh-set.data.ts";
+import { bedSittingComeForward } from "./activities/tables/bed-sitting-come-forward.data.ts";
+import { sideSittingStrongHold } from "./activities/tables/side-sitting-strong-hold.data.ts";
+import { sideSittingWeakHold } from "./activities/tables/side-sitting-weak-hold.data.ts";
+import { weakHipToHandsAndKnees } from "./activities/tables/weak-hip-to-hands-and-knees.data.ts";
+import { crossWeakLeg } from "./activities/tables/cross-weak-leg.data.ts";
+import { seatToSeatPractice } from "./activities/tables/seat-to-seat-practice.data.ts";
+import { perchLoadFeet } from "./activities/tables/perch-load-feet.data.ts";
+import { perchToStand } from "./activities/tables/perch-to-stand.data.ts";
+import { sitToStandOtherFeet } from "./activities/tables/sit-to-stand-other-feet.data.ts";
+import { sittingAgainstWall } from "./positions/tables/sitting-against-wall.data.ts";
+import { perchSitting } from "./positions/tables/perch-sitting.data.ts";
+import { bedSitting } from "./positions/tables/bed-sitting.data.ts";
+import { sideSittingOnWeakHip } from "./positions/tables/side-sitting-on-weak-hip.data.ts";
+import { longSittingToSittingAgainstWall } from "./transitions/tables/long-sitting-to-sitting-against-wall.data.ts";
+import { sittingAgainstWallToLongSitting } from "./transitions/tables/sitting-against-wall-to-long-sitting.data.ts";
+import { shortSittingToPerchSitting } from "./transitions/tables/short-sitting-to-perch-sitting.data.ts";
+import { perchSittingToShortSitting } from "./transitions/tables/perch-sitting-to-short-sitting.data.ts";
+import { supineToBedSitting } from "./transitions/tables/supine-to-bed-sitting.data.ts";
+import { bedSittingToSupine } from "./transitions/tables/bed-sitting-to-supine.data.ts";
+import { bedSittingToShortSitting } from "./transitions/tables/bed-sitting-to-short-sitting.data.ts";
+import { longSittingToSideSittingOnWeakHip } from "./transitions/tables/long-sitting-to-side-sitting-on-weak-hip.data.ts";
+import { sideSittingOnWeakHipToLongSitting } from "./transitions/tables/side-sitting-on-weak-hip-to-long-sitting.data.ts";
+import { sideSittingOnWeakHipToHandsAndKnees } from "./transitions/tables/side-sitting-on-weak-hip-to-hands-and-knees.data.ts";
+import { sideSittingOnStrongHipToHandsAndKnees } from "./transitions/tables/side-sitting-on-strong-hip-to-hands-and-knees.data.ts";
+import { handsAndKneesToSideSittingOnStrongHip } from "./transitions/tables/hands-and-knees-to-side-sitting-on-strong-hip.data.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
@@ -190,6 +248,30 @@ export const ACTIVITIES: readonly Activity[] = [
   shortSittingReach,
   shortSittingHipHike,
   sitToStand,
+  shortSittingStill,
+  shortSittingWeightShift,
+  shortSittingPelvicTilt,
+  shortSittingLeanToElbow,
+  shortSittingTrunkTurn,
+  shortSittingKneeStraightening,
+  shortSittingHeelAndToes,
+  shortSittingBlockPress,
+  edgeScootSideways,
+  edgeScootBackAndAhead,
+  weakArmPostInSitting,
+  tableArmGlide,
+  wallSittingTall,
+  wallSittingWeakHand,
+  wallSittingThighSet,
+  bedSittingComeForward,
+  sideSittingStrongHold,
+  sideSittingWeakHold,
+  weakHipToHandsAndKnees,
+  crossWeakLeg,
+  seatToSeatPractice,
+  perchLoadFeet,
+  perchToStand,
+  sitToStandOtherFeet,
   handsAndKneesRock,
   handsAndKneesLift,
   tallKneelBenchHoldAndShift,
@@ -205,6 +287,24 @@ export const ACTIVITIES: readonly Activity[] = [
   handsAndKneesSitBack,
   forearmsOnLowBench,
   heelSittingReach,
+  tallKneelHipHike,
+  tallKneelArmRaiseAndReach,
+  tallKneelFreeShift,
+  kneeWalk,
+  kneelingHipHinge,
+  halfKneelWeakForwardShift,
+  halfKneelFootThrough,
+  halfKneelWeakForwardRise,
+  floorToSeat,
+  handsOnTableShift,
+  handsOnTableKneeBend,
+  handsOnTableSteps,
+  handsOnTableWeakPost,
+  liftOnBothArms,
+  longSitTransfer,
+  oneLegStanding,
+  thighOverRollLift,
+  proneHipStraight,
 ];
 
 /** Every position that has its row. */
@@ -219,6 +319,10 @@ export const POSITIONS: readonly Position[] = [
   longSitting,
   sideSittingOnStrongHip,
   shortSitting,
+  sittingAgainstWall,
+  perchSitting,
+  bedSitting,
+  sideSittingOnWeakHip,
   forearmsOnTableSitting,
   forearmsOnTableStanding,
   handsAndKnees,
@@ -297,4 +401,16 @@ export const TRANSITIONS: readonly Transition[] = [
   shortSittingToOnFloorAtSeat,
   shortSittingToPlantigrade,
   plantigradeToShortSitting,
+  longSittingToSittingAgainstWall,
+  sittingAgainstWallToLongSitting,
+  shortSittingToPerchSitting,
+  perchSittingToShortSitting,
+  supineToBedSitting,
+  bedSittingToSupine,
+  bedSittingToShortSitting,
+  longSittingToSideSittingOnWeakHip,
+  sideSittingOnWeakHipToLongSitting,
+  sideSittingOnWeakHipToHandsAndKnees,
+  sideSittingOnStrongHipToHandsAndKnees,
+  handsAndKneesToSideSittingOnStrongHip,
 ];

@@ -169,15 +169,15 @@ export const THIGH_PRESSES_DOWN: PoseSpecification = {
   ...SUPINE,
   surfaces: [HEAD_PILLOW, THIGH_ROLL],
   weakDeg: { hipFlexion: 18, hipExternalRotation: 0, kneeFlexion: 14, ankleDorsiflexion: -10 },
-  strongDeg: { hipFlexion: 58, hipExternalRotation: 0, kneeFlexion: 120, ankleDorsiflexion: -20 },
   contacts: [
     ...HEAD_AND_SHOULDERS,
     { patch: "forearm.weak", on: "mat", role: "both", effort: "rest" },
     { patch: "forearm.strong", on: "mat", role: "both", effort: "rest" },
-    { patch: "buttock.weak", on: "mat", role: "both", effort: "light" },
-    { patch: "buttock.strong", on: "mat", role: "both", effort: "light" },
+    { patch: "buttock.weak", on: "mat", role: "both" },
+    { patch: "buttock.strong", on: "mat", role: "both" },
     { patch: "thighBack.weak", on: "bolster", role: "both" },
-    { patch: "foot.strong", on: "mat", role: "both", effort: "rest" },
+    { patch: "heel.strong", on: "mat", role: "both", effort: "rest" },
+    { patch: "calf.strong", on: "mat", role: "bears" },
   ],
 };
 const LIFTED_ON_THIGH: PoseSpecification = {

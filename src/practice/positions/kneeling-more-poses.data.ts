@@ -31,12 +31,11 @@ export const BENT_TO_WEAK: PoseSpecification = { ...HANDS_AND_KNEES, trunkDeg: {
 /** Hands and knees with a hand and the knee of the other side away. */
 const REACHING_AHEAD = { shoulderFlexion: 150, shoulderAbduction: 8, shoulderExternalRotation: 0, elbowFlexion: 5, pronation: 90, wristExtension: 0 } as const satisfies LimbAngles;
 const LEG_OUT_BEHIND = { hipFlexion: 4, kneeFlexion: 12, ankleDorsiflexion: -25 } as const satisfies LimbAngles;
-export const STRONG_HAND_AND_WEAK_FOOT_SLID: PoseSpecification = {
+export const STRONG_HAND_LIGHT_FOOT_SLID: PoseSpecification = {
   ...HANDS_AND_KNEES,
-  strongDeg: REACHING_AHEAD,
   weakDeg: { hipFlexion: 28, kneeFlexion: 12, ankleDorsiflexion: -62 },
-  contacts: [HAND_WEAK, ...LEG_STRONG, { patch: "instep.weak", on: "mat", role: "both", effort: "rest" }],
-  shift: { forwardCm: -5 },
+  contacts: [HAND_WEAK, { patch: "hand.strong", on: "mat", role: "both", effort: "rest" }, ...LEG_STRONG, { patch: "instep.weak", on: "mat", role: "both", effort: "rest" }],
+  shift: { forwardCm: -4 },
 };
 export const STRONG_HAND_AND_WEAK_LEG: PoseSpecification = {
   ...HANDS_AND_KNEES,
@@ -190,10 +189,9 @@ const HIKING: PoseSpecification = {
 };
 export const WEAK_KNEE_LIGHT: PoseSpecification = {
   ...HIKING,
-  pelvis: { pitchDeg: 4, rollToStrongDeg: 3 },
-  trunkDeg: { ...HIKING.trunkDeg, lumbarSideBend: 4 },
+  trunkDeg: { ...HIKING.trunkDeg, lumbarSideBend: -5, thoraxSideBend: -4 },
   contacts: [...LEG_STRONG, { patch: "shin.weak", on: "mat", role: "both", effort: "light" }, { patch: "hand.strong", on: "bench", role: "both" }],
-  shift: { toWeakCm: -10 },
+  shift: { toWeakCm: -9 },
 };
 export const WEAK_HIP_HIKED: PoseSpecification = {
   ...HIKING,
@@ -206,10 +204,9 @@ export const WEAK_HIP_HIKED: PoseSpecification = {
 };
 export const STRONG_KNEE_LIGHT: PoseSpecification = {
   ...HIKING,
-  pelvis: { pitchDeg: 4, rollToStrongDeg: -3 },
-  trunkDeg: { ...HIKING.trunkDeg, lumbarSideBend: -4 },
+  trunkDeg: { ...HIKING.trunkDeg, lumbarSideBend: 5, thoraxSideBend: 4 },
   contacts: [...LEG_WEAK, { patch: "shin.strong", on: "mat", role: "both", effort: "light" }, { patch: "hand.strong", on: "bench", role: "both" }],
-  shift: { toWeakCm: 5 },
+  shift: { toWeakCm: 4 },
 };
 export const STRONG_HIP_HIKED: PoseSpecification = {
   ...HIKING,
@@ -271,8 +268,9 @@ const BOW: PoseSpecification = {
 };
 export const BOW_AT_BENCH: PoseSpecification = {
   ...BOW,
-  pelvis: { pitchDeg: 20 },
-  strongDeg: { shoulderFlexion: 58, shoulderAbduction: 6, elbowFlexion: 40, pronation: 165, wristExtension: 52 },
+  pelvis: { pitchDeg: 13 },
+  bothDeg: { ...BOW.bothDeg, hipFlexion: 26, kneeFlexion: 104 },
+  strongDeg: { shoulderFlexion: 50, shoulderAbduction: 6, elbowFlexion: 46, pronation: 165, wristExtension: 52 },
   surfaces: [{ ...BENCH, height: { of: "elbowKneeling", times: 0.8 }, under: ["hand.strong"] }],
   contacts: [...LEG_WEAK, ...LEG_STRONG, { patch: "hand.strong", on: "bench", role: "both", effort: "rest" }],
 };
@@ -317,9 +315,11 @@ export const STRONG_FOOT_THROUGH: PoseSpecification = {
   weakDeg: { ...REAR_LEG, ...ARM_HANGING, hipAbduction: -2 },
   strongDeg: { ...LEG_THROUGH, ...HAND_ON_BENCH },
   contacts: [...LEG_WEAK, { patch: "hand.strong", on: "bench", role: "both" }],
-  shift: { toWeakCm: -4 },
+  shift: { toWeakCm: -2 },
 };
 
+/** So far ahead over the weak foot that the strong knee grows light. */
+export const STRONG_KNEE_GROWS_LIGHT: PoseSpecification = { ...HALF_KNEELING_WEAK_FORWARD, shift: { forwardCm: 6, toWeakCm: 1 } };
 /** Rising over the weak foot, the strong hand on a high bench, on a stool, on a low stool: the strong knee is just off the mat. */
 const RISE: PoseSpecification = {
   ...HALF_KNEELING_WEAK_FORWARD,

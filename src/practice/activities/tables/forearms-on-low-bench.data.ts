@@ -7,7 +7,7 @@ const PLACES = ["raisedMat", "floorMat"] as const;
 const STOPS = ["the chest lies down on the bench", "a pinch in the weak shoulder", "knee pain"];
 const NOT_AT_HOME = "Kneeling at a low bench needs a helper who can get the person down to the strong side.";
 
-/** What hands and knees train, for wrists or a head that must not go there. */
+/** On the knees over a low bench. Common practice. */
 export const forearmsOnLowBench: Activity = {
   id: "forearms-on-low-bench",
   name: "On the knees over a low bench",

@@ -1,4 +1,4 @@
-import { STRONG_HAND_AND_WEAK_FOOT_SLID, STRONG_HAND_AND_WEAK_LEG, WEAK_HAND_AND_STRONG_LEG } from "../../positions/kneeling-more-poses.data.ts";
+import { STRONG_HAND_AND_WEAK_LEG, STRONG_HAND_LIGHT_FOOT_SLID, WEAK_HAND_AND_STRONG_LEG } from "../../positions/kneeling-more-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
 import type { Activity, RungDose, RungHelper } from "../activity.ts";
 
@@ -8,7 +8,7 @@ const PLACES = ["raisedMat", "floorMat", "plinth"] as const;
 const STOPS = ["the cup falls twice", "the weak arm shakes", "the low back hurts"];
 const NOT_AT_HOME = "Two points on the mat with a weak arm are nothing for the family.";
 
-/** Two points hold what four held: the trunk work behind creeping, getting up from the floor and a long step. */
+/** Opposite arm and leg on hands and knees. Common practice. */
 export const handsAndKneesOppositeLimbs: Activity = {
   id: "hands-and-knees-opposite-limbs",
   name: "Opposite arm and leg on hands and knees",
@@ -21,14 +21,14 @@ export const handsAndKneesOppositeLimbs: Activity = {
   sources: ["common-practice"],
   rungs: [
     {
-      id: "strong-hand-weak-foot-slid",
-      name: "Strong hand ahead, weak foot slid back",
-      plainName: "Reach and slide back",
-      changes: "The strong hand reaches while the weak foot slides back, toes still down.",
-      movesFirst: "The foot slides first, the hand goes when the hips are still.",
-      pose: STRONG_HAND_AND_WEAK_FOOT_SLID,
+      id: "strong-hand-light-foot-slid",
+      name: "Strong hand light, weak foot slid back",
+      plainName: "Light hand, foot back",
+      changes: "The strong hand only rests on the mat while the weak foot slides back.",
+      movesFirst: "The foot slides first, the hand gets light when the hips are still.",
+      pose: STRONG_HAND_LIGHT_FOOT_SLID,
       start: HANDS_AND_KNEES,
-      limbFree: "arm.strong",
+      limbFree: "leg.weak",
       workingSide: "weak",
       helper: {
         ...HELPER,
@@ -41,21 +41,21 @@ export const handsAndKneesOppositeLimbs: Activity = {
         knee: "Near knee up, thigh touching the weak upper chest.",
         always: true,
       },
-      words: "Foot back, then reach to me",
-      cue: "reach",
-      good: "The cup stays put while hand and foot are away.",
+      words: "Foot back, then lighten that hand",
+      cue: "lighter",
+      good: "The cup stays put while the foot is back and the strong palm can be slid.",
       faults: [
         { id: "pelvis-opens", fault: "The pelvis opens up toward the weak side.", do: "Slide the foot half as far; both hip bones face the mat.", stepDown: false },
-        { id: "arm-first", fault: "The hand goes before the trunk is still.", do: "Foot, breath, then hand.", stepDown: false },
+        { id: "hand-first", fault: "The hand lifts before the trunk is still.", do: "Foot, breath, then hand.", stepDown: false },
       ],
       demands: ["wristLoad", "kneePressure", "shoulderLoad"],
       dose: DOSE,
-      trains: { trunkControl: 2, armReady: 2, floorRecovery: 1 },
+      trains: { trunkControl: 2, armReady: 1, floorRecovery: 1 },
       limbs: { arm: "train", leg: "train", trunk: "train" },
       equipment: [],
       places: PLACES,
       helpersNeeded: 1,
-      substitutes: [{ activity: "prone-on-elbows-lift-and-reach", rung: "strong-arm-ahead" }, { activity: "table-forearms-standing-lean", rung: "strong-forearm-light" }],
+      substitutes: [{ activity: "prone-on-elbows-lift-and-reach", rung: "strong-hand-light" }, { activity: "table-forearms-standing-lean", rung: "strong-forearm-light" }],
       notAtHome: NOT_AT_HOME,
       home: null,
       stopSigns: STOPS,
@@ -65,10 +65,10 @@ export const handsAndKneesOppositeLimbs: Activity = {
       id: "strong-hand-weak-leg",
       name: "Strong hand and weak leg lifted",
       plainName: "Long arm, long leg",
-      changes: "The weak toes leave the mat too: weak hand and strong knee carry.",
-      movesFirst: "The weak heel lifts last.",
+      changes: "The strong hand reaches and the weak toes leave the mat: weak hand and strong knee carry.",
+      movesFirst: "The hand reaches, the weak heel lifts last.",
       pose: STRONG_HAND_AND_WEAK_LEG,
-      start: STRONG_HAND_AND_WEAK_FOOT_SLID,
+      start: STRONG_HAND_LIGHT_FOOT_SLID,
       limbFree: "leg.weak",
       workingSide: "weak",
       helper: {

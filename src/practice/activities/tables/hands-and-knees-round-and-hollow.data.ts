@@ -8,7 +8,7 @@ const PLACES = ["raisedMat", "floorMat", "plinth"] as const;
 const STOPS = ["the low back or neck hurts", "the weak elbow gives", "the breath is held twice"];
 const NOT_AT_HOME = "The elbow block and the way down need a trained hand.";
 
-/** A spine that moves on its own while arms and legs hold, as turning in bed and dressing ask for it. */
+/** Round and hollow the back. Common practice. */
 export const handsAndKneesRoundAndHollow: Activity = {
   id: "hands-and-knees-round-and-hollow",
   name: "Round and hollow the back",

@@ -7,7 +7,7 @@ const PLACES = ["raisedMat", "floorMat"] as const;
 const STOPS = ["a numb foot or a cramp", "knee pain", "slides off the roll"];
 const NOT_AT_HOME = "The way down and up again on the knees needs a trained hand.";
 
-/** A free trunk over a low base, as playing, gardening or praying on the floor ask for it. */
+/** Sit on the heels and reach. Common practice. */
 export const heelSittingReach: Activity = {
   id: "heel-sitting-reach",
   name: "Sit on the heels and reach",
