@@ -13,6 +13,7 @@ export const POSITION_IDS = [
   "short-sitting",
   "perch-sitting",
   "corner-sitting",
+  "sitting-against-wall",
   "bed-sitting",
   "forearms-on-table-sitting",
   "hands-and-knees",
