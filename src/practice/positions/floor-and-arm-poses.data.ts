@@ -132,6 +132,15 @@ export const LIFT_SIDEWAYS_ON_BLOCKS: PoseSpecification = {
   shift: { toWeakCm: -3 },
 };
 
+/** Lifted backward onto a low step that stands behind: both hands on it. */
+export const LIFT_BACK_TO_STEP: PoseSpecification = {
+  ...LIFT,
+  pelvis: { pitchDeg: 4 },
+  surfaces: [{ id: "step", kind: "block", height: { cm: 12 }, under: ["hand.weak", "hand.strong"], depthCm: 34, widthCm: 100 }],
+  bothDeg: { ...LIFT.bothDeg, shoulderFlexion: -26, shoulderAbduction: 16, wristExtension: 84 },
+  contacts: [...LIFT.contacts, { patch: "hand.weak", on: "step", role: "both" }, { patch: "hand.strong", on: "step", role: "both" }],
+};
+
 /** One leg in the bars: the weak foot off the floor, two hands, one hand, then the strong knee bending. */
 const BOTH_GRIP: readonly ContactSpecification[] = [GRIP_STRONG, { patch: "grip.weak", on: "bars", role: "both", grips: true }];
 const ONE_LEG: PoseSpecification = {
@@ -177,7 +186,6 @@ export const THIGH_PRESSES_DOWN: PoseSpecification = {
     { patch: "buttock.strong", on: "mat", role: "both" },
     { patch: "thighBack.weak", on: "bolster", role: "both" },
     { patch: "heel.strong", on: "mat", role: "both", effort: "rest" },
-    { patch: "calf.strong", on: "mat", role: "bears" },
   ],
 };
 const LIFTED_ON_THIGH: PoseSpecification = {

@@ -151,6 +151,7 @@ export const SEAT_OFF_ROLL: PoseSpecification = {
   pelvis: { pitchDeg: 30 },
   trunkDeg: { lumbarFlexion: 4, thoraxFlexion: 3, neckFlexion: -20 },
   bothDeg: { hipFlexion: 84, kneeFlexion: 136, ankleDorsiflexion: -62, shoulderFlexion: 34, shoulderAbduction: 6, elbowFlexion: 12, pronation: 90 },
+  surfaces: [SEAT_ROLL],
 };
 
 /** Kneeling upright, weight moved without anything to hold on to. */

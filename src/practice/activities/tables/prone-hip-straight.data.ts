@@ -2,7 +2,7 @@ import { PRONE_ON_CUSHION, PRONE_THIGHS_STRAIGHT, PRONE_THIGHS_TOGETHER } from "
 import type { Activity, RungDose, RungHelper } from "../activity.ts";
 
 const DOSE: RungDose = { kind: "hold", sets: 2, holdSeconds: 300, restSeconds: 60, minutesPerSet: 5.5 };
-const HELPER: Pick<RungHelper, "pose" | "mayHelpAt"> = { pose: "standing", mayHelpAt: ["pelvisBack.weak", "underThigh.weak", "pelvisBack.strong"] };
+const HELPER: Pick<RungHelper, "pose" | "mayHelpAt"> = { pose: "kneeling", mayHelpAt: ["pelvisBack.weak", "underThigh.weak", "pelvisBack.strong"] };
 const PLACES = ["bed", "plinth", "raisedMat", "floorMat"] as const;
 const STOPS = ["short of breath", "low back pain that stays", "numb arm or dizzy"];
 
@@ -30,7 +30,7 @@ export const proneHipStraight: Activity = {
       helper: {
         ...HELPER,
         at: { beside: "weak", nearTo: "hip", awayCm: 46 },
-        place: "Standing at the weak hip.",
+        place: "Kneeling low at the weak hip, or standing at a raised bed.",
         hands: [
           { site: "pelvisBack.weak", does: "steadies", words: "Flat hand on the back of the pelvis, weight of the hand only." },
         ],
@@ -68,7 +68,7 @@ export const proneHipStraight: Activity = {
       helper: {
         ...HELPER,
         at: { beside: "weak", nearTo: "hip", awayCm: 46 },
-        place: "Standing at the weak hip, one hand's weight on the seat.",
+        place: "Kneeling at the weak hip, one hand's weight on the seat.",
         hands: [
           { site: "pelvisBack.weak", does: "steadies", words: "Flat hand on the seat so that the hip bones meet the mat." },
         ],
@@ -106,10 +106,10 @@ export const proneHipStraight: Activity = {
       helper: {
         ...HELPER,
         at: { beside: "weak", nearTo: "hip", awayCm: 46 },
-        place: "Standing at the weak side.",
+        place: "Kneeling at the weak side.",
         hands: [
           { site: "pelvisBack.weak", does: "steadies", words: "Flat hand on the weak seat bone." },
-          { site: "underThigh.weak", does: "cues", words: "Other hand at the inner thigh: bring it to the middle." },
+          { site: "kneeOuter.weak", does: "cues", words: "Other hand outside the end of the weak thigh brings it to the middle." },
         ],
         knee: null,
       },
