@@ -163,6 +163,7 @@ export const ONE_LEG_HEEL_UP: PoseSpecification = {
   ...ONE_LEG,
   strongDeg: { ankleDorsiflexion: -20, toeExtension: 25, kneeFlexion: 2 },
   contacts: [{ patch: "forefoot.strong", on: "floor", role: "both" }, ...BOTH_GRIP],
+  shift: { forwardCm: 5, toWeakCm: -8 },
 };
 export const ONE_LEG_ONE_HAND: PoseSpecification = {
   ...ONE_LEG,
@@ -174,10 +175,12 @@ export const ONE_LEG_ONE_HAND: PoseSpecification = {
 
 /** The weak thigh over a firm roll, the strong knee bent: lying, lifted, then lifted on that thigh alone. */
 const THIGH_ROLL: SurfaceSpecification = { id: "bolster", kind: "bolster", height: { cm: 13 }, under: ["thighBack.weak"], depthCm: 13, widthCm: 30 };
+/** Where there is a lower leg it lies: its heel takes no more than its own weight. */
+const WEAK_HEEL_RESTS: ContactSpecification = { patch: "heel.weak", on: "mat", role: "both", effort: "rest" };
 export const THIGH_PRESSES_DOWN: PoseSpecification = {
   ...SUPINE,
   surfaces: [HEAD_PILLOW, THIGH_ROLL],
-  weakDeg: { hipFlexion: 18, hipExternalRotation: 0, kneeFlexion: 14, ankleDorsiflexion: -10 },
+  weakDeg: { hipFlexion: 18, hipExternalRotation: 0, kneeFlexion: 34, ankleDorsiflexion: -10 },
   contacts: [
     ...HEAD_AND_SHOULDERS,
     { patch: "forearm.weak", on: "mat", role: "both", effort: "rest" },
@@ -185,6 +188,7 @@ export const THIGH_PRESSES_DOWN: PoseSpecification = {
     { patch: "buttock.weak", on: "mat", role: "both" },
     { patch: "buttock.strong", on: "mat", role: "both" },
     { patch: "thighBack.weak", on: "bolster", role: "both" },
+    WEAK_HEEL_RESTS,
     { patch: "heel.strong", on: "mat", role: "both", effort: "rest" },
   ],
 };
@@ -202,6 +206,7 @@ export const THIGH_LIFTS_SEAT: PoseSpecification = {
     { patch: "forearm.weak", on: "mat", role: "both", effort: "rest" },
     { patch: "forearm.strong", on: "mat", role: "both" },
     { patch: "thighBack.weak", on: "bolster", role: "both" },
+    WEAK_HEEL_RESTS,
     { patch: "foot.strong", on: "mat", role: "both" },
   ],
 };
@@ -213,6 +218,7 @@ export const THIGH_LIFTS_ALONE: PoseSpecification = {
     { patch: "forearm.weak", on: "mat", role: "both", effort: "rest" },
     { patch: "forearm.strong", on: "mat", role: "both" },
     { patch: "thighBack.weak", on: "bolster", role: "both" },
+    WEAK_HEEL_RESTS,
   ],
   shift: { toWeakCm: 2 },
 };

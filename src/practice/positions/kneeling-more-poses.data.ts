@@ -86,7 +86,7 @@ export const SEAT_NEAR_HEELS: PoseSpecification = {
 export const SEAT_BACK_TO_WEAK: PoseSpecification = { ...SEAT_HALF_WAY_BACK, shift: { toWeakCm: 4 } };
 
 /** A low bench across the mat: on the knees, trunk nearly level, both forearms on it. */
-export const LOW_BENCH: SurfaceSpecification = { id: "bench", kind: "bench", height: { of: "elbowKneeling", times: 0.52 }, under: ["forearm.weak", "forearm.strong"], depthCm: 40, widthCm: 90 };
+const LOW_BENCH: SurfaceSpecification = { id: "bench", kind: "bench", height: { of: "elbowKneeling", times: 0.52 }, under: ["forearm.weak", "forearm.strong"], depthCm: 40, widthCm: 90 };
 const FOREARMS_ON_LOW_BENCH: readonly ContactSpecification[] = [
   { patch: "forearm.weak", on: "bench", role: "both" },
   { patch: "forearm.strong", on: "bench", role: "both" },
@@ -133,7 +133,7 @@ export const HEEL_SITTING: PoseSpecification = {
 };
 export const HEEL_SITTING_REACH_AHEAD: PoseSpecification = {
   ...HEEL_SITTING,
-  pelvis: { pitchDeg: 18 },
+  pelvis: { pitchDeg: 12 },
   trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -16 },
   strongDeg: { shoulderFlexion: 88, shoulderAbduction: 4, shoulderExternalRotation: 0, elbowFlexion: 10, pronation: 90, wristExtension: 0 },
   contacts: [...SEAT_ON_ROLL, ...LEG_WEAK, ...LEG_STRONG, WEAK_HAND_ON_THIGH],
@@ -152,6 +152,7 @@ export const SEAT_OFF_ROLL: PoseSpecification = {
   trunkDeg: { lumbarFlexion: 4, thoraxFlexion: 3, neckFlexion: -20 },
   bothDeg: { hipFlexion: 84, kneeFlexion: 136, ankleDorsiflexion: -62, shoulderFlexion: 34, shoulderAbduction: 6, elbowFlexion: 12, pronation: 90 },
   surfaces: [SEAT_ROLL],
+  shift: { forwardCm: -3 },
 };
 
 /** Kneeling upright, weight moved without anything to hold on to. */
@@ -279,6 +280,7 @@ export const BOW_SMALL: PoseSpecification = { ...BOW, pelvis: { pitchDeg: 20 } }
 export const BOW_DEEP: PoseSpecification = {
   ...BOW,
   pelvis: { pitchDeg: 40 },
+  shift: { forwardCm: -3 },
   trunkDeg: { neckFlexion: -22 },
   bothDeg: { ...BOW.bothDeg, hipFlexion: 74, kneeFlexion: 126, shoulderFlexion: 40 },
 };
