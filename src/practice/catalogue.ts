@@ -96,39 +96,6 @@ import { matToWheelchairOverWeakSide } from "./transitions/tables/mat-to-wheelch
 import { sideSittingOnStrongHip } from "./positions/tables/side-sitting-on-strong-hip.data.ts";
 import { longSittingToSideSittingOnStrongHip } from "./transitions/tables/long-sitting-to-side-sitting-on-strong-hip.data.ts";
 import { sideSittingOnStrongHipToLongSitting } from "./transitions/tables/side-sitting-on-strong-hip-to-long-sitting.data.ts";
-import { heelSitting } from "./positions/tables/heel-sitting.data.ts";
-import { kneelingForearmsOnBench } from "./positions/tables/kneeling-forearms-on-bench.data.ts";
-import { onFloorAtSeat } from "./positions/tables/on-floor-at-seat.data.ts";
-import { plantigrade } from "./positions/tables/plantigrade.data.ts";
-import { handsAndKneesToHeelSitting } from "./transitions/tables/hands-and-knees-to-heel-sitting.data.ts";
-import { heelSittingToHandsAndKnees } from "./transitions/tables/heel-sitting-to-hands-and-knees.data.ts";
-import { heelSittingToTallKneelingAtBench } from "./transitions/tables/heel-sitting-to-tall-kneeling-at-bench.data.ts";
-import { tallKneelingAtBenchToHeelSitting } from "./transitions/tables/tall-kneeling-at-bench-to-heel-sitting.data.ts";
-import { handsAndKneesToKneelingForearmsOnBench } from "./transitions/tables/hands-and-knees-to-kneeling-forearms-on-bench.data.ts";
-import { tallKneelingAtBenchToKneelingForearmsOnBench } from "./transitions/tables/tall-kneeling-at-bench-to-kneeling-forearms-on-bench.data.ts";
-import { kneelingForearmsOnBenchToTallKneelingAtBench } from "./transitions/tables/kneeling-forearms-on-bench-to-tall-kneeling-at-bench.data.ts";
-import { kneelingForearmsOnBenchToSideLying } from "./transitions/tables/kneeling-forearms-on-bench-to-side-lying.data.ts";
-import { sideSittingOnStrongHipToOnFloorAtSeat } from "./transitions/tables/side-sitting-on-strong-hip-to-on-floor-at-seat.data.ts";
-import { onFloorAtSeatToLongSitting } from "./transitions/tables/on-floor-at-seat-to-long-sitting.data.ts";
-import { onFloorAtSeatToShortSitting } from "./transitions/tables/on-floor-at-seat-to-short-sitting.data.ts";
-import { shortSittingToOnFloorAtSeat } from "./transitions/tables/short-sitting-to-on-floor-at-seat.data.ts";
-import { shortSittingToPlantigrade } from "./transitions/tables/short-sitting-to-plantigrade.data.ts";
-import { plantigradeToShortSitting } from "./transitions/tables/plantigrade-to-short-sitting.data.ts";
-import { handsAndKneesRoundAndHollow } from "./activities/tables/hands-and-knees-round-and-hollow.data.ts";
-import { handsAndKneesOppositeLimbs } from "./activities/tables/hands-and-knees-opposite-limbs.data.ts";
-import { creepOnHandsAndKnees } from "./activities/tables/creep-on-hands-and-knees.data.ts";
-import { handsAndKneesSitBack } from "./activities/tables/hands-and-knees-sit-back.data.ts";
-import { forearmsOnLowBench } from "./activities/tables/forearms-on-low-bench.data.ts";
-import { heelSittingReach } from "./activities/tables/heel-sitting-reach.data.ts";
-import { tallKneelHipHike } from "./activities/tables/tall-kneel-hip-hike.data.ts";
-import { tallKneelArmRaiseAndReach } from "./activities/tables/tall-kneel-arm-raise-and-reach.data.ts";
-import { tallKneelFreeShift } from "./activities/tables/tall-kneel-free-shift.data.ts";
-import { kneeWalk } from "./activities/tables/knee-walk.data.ts";
-import { kneelingHipHinge } from "./activities/tables/kneeling-hip-hinge.data.ts";
-import { halfKneelWeakForwardShift } from "./activities/tables/half-kneel-weak-forward-shift.data.ts";
-import { halfKneelFootThrough } from "./activities/tables/half-kneel-foot-through.data.ts";
-import { halfKneelWeakForwardRise } from "./activities/tables/half-kneel-weak-forward-rise.data.ts";
-import { floorToSeat } from "./activities/tables/floor-to-seat.data.ts";
 import { pelvicTilt } from "./activities/tables/pelvic-tilt.data.ts";
 import { bridgeOverRoll } from "./activities/tables/bridge-over-roll.data.ts";
 import { kneesOpenAndClose } from "./activities/tables/knees-open-and-close.data.ts";
@@ -155,16 +122,8 @@ import { wedgeProne } from "./positions/tables/wedge-prone.data.ts";
 import { proneToWedgeProne } from "./transitions/tables/prone-to-wedge-prone.data.ts";
 import { wedgeProneToProne } from "./transitions/tables/wedge-prone-to-prone.data.ts";
 import { wedgeProneToProneOnElbows } from "./transitions/tables/wedge-prone-to-prone-on-elbows.data.ts";
-import { handsOnTableShift } from "./activities/tables/hands-on-table-shift.data.ts";
-import { handsOnTableKneeBend } from "./activities/tables/hands-on-table-knee-bend.data.ts";
-import { handsOnTableSteps } from "./activities/tables/hands-on-table-steps.data.ts";
-import { handsOnTableWeakPost } from "./activities/tables/hands-on-table-weak-post.data.ts";
-import { liftOnBothArms } from "./activities/tables/lift-on-both-arms.data.ts";
-import { longSitTransfer } from "./activities/tables/long-sit-transfer.data.ts";
-import { oneLegStanding } from "./activities/tables/one-leg-standing.data.ts";
-import { thighOverRollLift } from "./activities/tables/thigh-over-roll-lift.data.ts";
-import { proneHipStraight } from "./activities/tables/prone-hip-straight.data.ts";
 import { SITTING_LADDERS, SITTING_POSITIONS, SITTING_WAYS } from "./catalogue-sitting.ts";
+import { KNEELING_LADDERS, KNEELING_POSITIONS, KNEELING_WAYS } from "./catalogue-kneeling.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
@@ -219,30 +178,7 @@ export const ACTIVITIES: readonly Activity[] = [
   barsWeakStance,
   barsStrongStep,
   barsWeakStepAndWalk,
-  handsAndKneesRoundAndHollow,
-  handsAndKneesOppositeLimbs,
-  creepOnHandsAndKnees,
-  handsAndKneesSitBack,
-  forearmsOnLowBench,
-  heelSittingReach,
-  tallKneelHipHike,
-  tallKneelArmRaiseAndReach,
-  tallKneelFreeShift,
-  kneeWalk,
-  kneelingHipHinge,
-  halfKneelWeakForwardShift,
-  halfKneelFootThrough,
-  halfKneelWeakForwardRise,
-  floorToSeat,
-  handsOnTableShift,
-  handsOnTableKneeBend,
-  handsOnTableSteps,
-  handsOnTableWeakPost,
-  liftOnBothArms,
-  longSitTransfer,
-  oneLegStanding,
-  thighOverRollLift,
-  proneHipStraight,
+  ...KNEELING_LADDERS,
 ];
 
 /** Every position that has its row. */
@@ -267,10 +203,7 @@ export const POSITIONS: readonly Position[] = [
   halfKneelingStrongForward,
   standingInBars,
   walkingInBars,
-  heelSitting,
-  kneelingForearmsOnBench,
-  onFloorAtSeat,
-  plantigrade,
+  ...KNEELING_POSITIONS,
 ];
 
 /** Every way from one position to another. */
@@ -322,19 +255,6 @@ export const TRANSITIONS: readonly Transition[] = [
   tallKneelingAtBenchToTallKneeling,
   tallKneelingToTallKneelingAtBench,
   walkingInBarsToStandingInBars,
-  handsAndKneesToHeelSitting,
-  heelSittingToHandsAndKnees,
-  heelSittingToTallKneelingAtBench,
-  tallKneelingAtBenchToHeelSitting,
-  handsAndKneesToKneelingForearmsOnBench,
-  tallKneelingAtBenchToKneelingForearmsOnBench,
-  kneelingForearmsOnBenchToTallKneelingAtBench,
-  kneelingForearmsOnBenchToSideLying,
-  sideSittingOnStrongHipToOnFloorAtSeat,
-  onFloorAtSeatToLongSitting,
-  onFloorAtSeatToShortSitting,
-  shortSittingToOnFloorAtSeat,
-  shortSittingToPlantigrade,
-  plantigradeToShortSitting,
   ...SITTING_WAYS,
+  ...KNEELING_WAYS,
 ];

@@ -82,7 +82,7 @@ export const floorToSeat: Activity = {
       cue: "knees",
       good: "Both knees arrive under the hips with the weak foot straight behind.",
       faults: [
-        { id: "weak-knee-left-behind", fault: "The weak knee stays behind.", do: "Helper brings it under before the weight comes.", stepDown: false },
+        { id: "weak-knee-stays-behind", fault: "The weak knee stays behind.", do: "Helper brings it under before the weight comes.", stepDown: false },
         { id: "hangs-chest-on-seat", fault: "The chest lies down on the seat.", do: "Rest, then belly toward the seat.", stepDown: false },
       ],
       demands: ["kneePressure", "hipPastNinety"],
