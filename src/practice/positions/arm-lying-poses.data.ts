@@ -27,6 +27,8 @@ export const STRONG_ELBOW_STRAIGHTENS: PoseSpecification = {
   ...STRONG_ARM_WORKS,
   strongDeg: { girdleProtraction: 4, shoulderFlexion: 86, shoulderAbduction: 6, elbowFlexion: 86, pronation: 90, wristExtension: 0 },
 };
+/** The strong elbow folded beside the ear, before it straightens. */
+export const STRONG_ELBOW_FOLDED: PoseSpecification = { ...STRONG_ELBOW_STRAIGHTENS, strongDeg: { ...STRONG_ELBOW_STRAIGHTENS.strongDeg, elbowFlexion: 128 } };
 /** The strong arm low over the head, on its way down to the hip. */
 export const STRONG_ARM_FROM_OVERHEAD: PoseSpecification = {
   ...STRONG_ARM_WORKS,
@@ -58,6 +60,8 @@ export const WEAK_BLADE_REACHES_CARRIED: PoseSpecification = {
   weakDeg: { girdleProtraction: 18, shoulderFlexion: 84, shoulderAbduction: 4, shoulderExternalRotation: -10, elbowFlexion: 10, pronation: 90 },
   notCounted: [...(WEAK_ARM_WORKS.notCounted ?? []), "forearm.weak", "upperArm.weak"],
 };
+/** The same arm before the blade goes forward. */
+export const WEAK_ARM_STOOD_UP: PoseSpecification = { ...WEAK_BLADE_REACHES_CARRIED, weakDeg: { ...WEAK_BLADE_REACHES_CARRIED.weakDeg, girdleProtraction: 0 } };
 /** The weak fist pushed up from a bent elbow. */
 export const WEAK_FIST_PUSHED_UP: PoseSpecification = {
   ...WEAK_ARM_WORKS,
@@ -75,6 +79,8 @@ export const WEAK_FOREARM_NEAR_UPRIGHT: PoseSpecification = {
   ...WEAK_ELBOW_DOWN,
   weakDeg: { shoulderFlexion: -14, shoulderAbduction: 18, elbowFlexion: 62, pronation: 90 },
 };
+/** The weak forearm upright on its elbow. */
+export const WEAK_FOREARM_STOOD_UP: PoseSpecification = { ...WEAK_ELBOW_DOWN, weakDeg: { ...WEAK_FOREARM_NEAR_UPRIGHT.weakDeg, elbowFlexion: 92 } };
 /** The weak forearm low over the mat, coming up or going down. */
 export const WEAK_FOREARM_LOW: PoseSpecification = { ...WEAK_ELBOW_DOWN, weakDeg: { ...WEAK_FOREARM_NEAR_UPRIGHT.weakDeg, elbowFlexion: 24 } };
 /** The weak upper arm held upright by the helper, the forearm level over the chest, on its way to straight. */
@@ -82,3 +88,5 @@ export const WEAK_ELBOW_STRAIGHTENS: PoseSpecification = {
   ...WEAK_ARM_WORKS,
   weakDeg: { girdleProtraction: 10, shoulderFlexion: 82, shoulderAbduction: 6, shoulderExternalRotation: -50, elbowFlexion: 80, pronation: 90 },
 };
+/** The weak elbow folded, the hand over the chest. */
+export const WEAK_ELBOW_FOLDED: PoseSpecification = { ...WEAK_ELBOW_STRAIGHTENS, weakDeg: { ...WEAK_ELBOW_STRAIGHTENS.weakDeg, elbowFlexion: 122 } };

@@ -133,10 +133,10 @@ export const PELVIS_UP_ON_ELBOWS_AND_KNEES: PoseSpecification = {
   ],
 };
 
-const WEDGE = { id: "wedge", kind: "wedge", height: { cm: 13 }, under: ["chestFront"], depthCm: 44, widthCm: 50 } as const;
+const WEDGE = { id: "wedge", kind: "wedge", height: { cm: 13 }, under: ["chestFront"], depthCm: 36, widthCm: 24 } as const;
 const CHEST_ON_WEDGE: ContactSpecification = { patch: "chestFront", on: "wedge", role: "both" };
 const ARM_OVER_WEDGE: LimbAngles = { girdleProtraction: 8, shoulderFlexion: 78, shoulderAbduction: 14, shoulderExternalRotation: 0, elbowFlexion: 72, pronation: 150, wristExtension: 0 };
-/** Face down with the chest on a wedge, both arms over its high edge, forearms on the mat. */
+/** Face down with the breastbone on a narrow wedge, an arm to each side of it, forearms on the mat ahead. */
 export const WEDGE_PRONE: PoseSpecification = {
   ...PRONE_ON_ELBOWS,
   pelvis: { pitchDeg: 82 },

@@ -69,8 +69,8 @@ export const breatheIntoRibs: Activity = {
       workingSide: "both",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "hip", awayCm: 40 },
-        place: "Kneeling at the weak hip, facing the head, both arms long.",
+        at: { beside: "head", nearTo: "head", awayCm: 36 },
+        place: "Kneeling at the head end, both arms long beside the face.",
         hands: [
           { site: "ribSide.weak", does: "cues", words: "One flat hand on the weak lower ribs, a little firmer at the end of the breath out." },
           { site: "ribSide.strong", does: "cues", words: "The other on the strong lower ribs to compare." },

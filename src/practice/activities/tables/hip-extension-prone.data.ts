@@ -71,8 +71,8 @@ export const hipExtensionProne: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "knee", awayCm: 38 },
-        place: "Kneeling at the weak knee, low.",
+        at: { beside: "weak", nearTo: "hip", awayCm: 42 },
+        place: "Kneeling level with the weak seat, facing the feet.",
         hands: [
           { site: "thighFront.weak", does: "lifts", words: "One hand under the front of the thigh, just above the knee, lifts along." },
           { site: "shinFront.weak", does: "steadies", words: "The other carries the shin upright." },

@@ -29,11 +29,11 @@ export const kneesOpenAndClose: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "weak", nearTo: "knee", awayCm: 38 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 52 },
         place: "Kneeling at the outer side of the weak knee, behind the pillow.",
         hands: [
-          { site: "kneeOuter.weak", does: "lifts", words: "A palm under the outer side of the weak knee brings it home." },
-          { site: "hipBoneFront.strong", does: "steadies", words: "The other hand keeps the strong hip bone from rolling along." },
+          { site: "underThigh.weak", does: "lifts", words: "A palm under the weak thigh goes ahead of it on the way home." },
+          { site: "hipBoneFront.weak", does: "steadies", words: "The other hand on the weak hip bone keeps the pelvis from rolling along." },
         ],
         knee: null,
         mayHelpAt: ["kneeOuter.weak", "underThigh.weak"],

@@ -29,9 +29,9 @@ export const moveInBed: Activity = {
       limbFree: null,
       workingSide: "both",
       helper: {
-        pose: "strideStanding",
-        at: { beside: "weak", nearTo: "hip", awayCm: 40 },
-        place: "Standing at the weak hip in a long stride, facing the head end.",
+        pose: "kneeling",
+        at: { beside: "weak", nearTo: "hip", awayCm: 46 },
+        place: "Kneeling at the weak hip, facing the head end; beside a raised bed in a long stride.",
         hands: [
           { site: "pelvisBack.weak", does: "lifts", words: "One hand flat behind the weak side of the pelvis goes with the push." },
           { site: "shoulderBack.weak", does: "lifts", words: "The other under the weak blade brings it along." },
@@ -70,9 +70,9 @@ export const moveInBed: Activity = {
       limbFree: null,
       workingSide: "both",
       helper: {
-        pose: "strideStanding",
-        at: { beside: "strong", nearTo: "hip", awayCm: 45 },
-        place: "Standing on the strong side, where the seat will come, thighs against the bed.",
+        pose: "kneeling",
+        at: { beside: "strong", nearTo: "hip", awayCm: 48 },
+        place: "Kneeling on the strong side, where the seat will come; beside a raised bed standing, thighs against it.",
         hands: [
           { site: "pelvisBack.weak", does: "lifts", words: "One arm reaches over, hand flat behind the weak side of the pelvis, and draws." },
           { site: "underButtock.strong", does: "ready", words: "The other hand shows the place where the seat comes down." },
@@ -111,9 +111,9 @@ export const moveInBed: Activity = {
       limbFree: null,
       workingSide: "weak",
       helper: {
-        pose: "strideStanding",
-        at: { beside: "weak", nearTo: "hip", awayCm: 45 },
-        place: "Standing on the weak side, thighs closing off the edge of the bed.",
+        pose: "kneeling",
+        at: { beside: "weak", nearTo: "hip", awayCm: 44 },
+        place: "Kneeling on the weak side; beside a raised bed standing, thighs closing off its edge.",
         hands: [
           { site: "kneeEnd.weak", does: "steadies", words: "One hand on the end of the weak thigh presses it toward its foot." },
           { site: "underButtock.weak", does: "ready", words: "The other is below the weak buttock while it carries." },
@@ -152,12 +152,12 @@ export const moveInBed: Activity = {
       limbFree: null,
       workingSide: "both",
       helper: {
-        pose: "strideStanding",
-        at: { beside: "weak", nearTo: "shoulder", awayCm: 42 },
-        place: "Standing at the weak shoulder, bent from the hips and not from the back.",
+        pose: "kneeling",
+        at: { beside: "head", nearTo: "head", awayCm: 34 },
+        place: "Kneeling at the head end, or standing there where the headboard comes off.",
         hands: [
           { site: "shoulderBack.weak", does: "lifts", words: "A flat hand under the weak blade carries it along." },
-          { site: "upperArmUnder.weak", does: "steadies", words: "The other keeps the weak arm lying on the body." },
+          { site: "shoulderBack.strong", does: "ready", words: "The other is below the strong blade, which does its own lifting." },
         ],
         knee: null,
         mayHelpAt: ["shoulderBack.weak", "shoulderBack.strong"],

@@ -1,4 +1,4 @@
-import { STRONG_ARM_CLOSES, STRONG_ARM_FROM_OVERHEAD, STRONG_ELBOW_PRESSES, STRONG_ELBOW_STRAIGHTENS } from "../../positions/arm-lying-poses.data.ts";
+import { STRONG_ARM_CLOSES, STRONG_ARM_FROM_OVERHEAD, STRONG_ELBOW_FOLDED, STRONG_ELBOW_PRESSES, STRONG_ELBOW_STRAIGHTENS } from "../../positions/arm-lying-poses.data.ts";
 import { STRONG_ARM_OVERHEAD } from "../../positions/lying-more-poses.data.ts";
 import { HOOK_LYING } from "../../positions/lying-poses.data.ts";
 import type { Activity } from "../activity.ts";
@@ -25,7 +25,7 @@ export const strongArmForCane: Activity = {
       changes: "It starts here: upper arm pointing up, the bent elbow straightens to the ceiling and bends again.",
       movesFirst: "The upper arm is stood up and stays; only the forearm travels.",
       pose: STRONG_ELBOW_STRAIGHTENS,
-      start: HOOK_LYING,
+      start: STRONG_ELBOW_FOLDED,
       limbFree: "arm.strong",
       workingSide: "strong",
       helper: {
@@ -75,7 +75,7 @@ export const strongArmForCane: Activity = {
         place: "Kneeling at the weak shoulder, which must not be rolled upon.",
         hands: [
           { site: "shoulderFront.weak", does: "steadies", words: "One hand lies flat on the front of the weak shoulder." },
-          { site: "upperArmUnder.weak", does: "steadies", words: "The other keeps the weak upper arm close to the trunk." },
+          { site: "ribSide.weak", does: "cues", words: "The other on the weak ribs feels whether the trunk rolls over." },
         ],
         knee: null,
         mayHelpAt: ["shoulderBack.strong", "shoulderFront.weak"],

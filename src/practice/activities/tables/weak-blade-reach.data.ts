@@ -1,4 +1,4 @@
-import { WEAK_ARM_REACHES_UP, WEAK_BLADE_REACHES_CARRIED, WEAK_FIST_PUSHED_UP } from "../../positions/arm-lying-poses.data.ts";
+import { WEAK_ARM_REACHES_UP, WEAK_ARM_STOOD_UP, WEAK_BLADE_REACHES_CARRIED, WEAK_FIST_PUSHED_UP } from "../../positions/arm-lying-poses.data.ts";
 import { SUPINE } from "../../positions/lying-poses.data.ts";
 import type { Activity } from "../activity.ts";
 
@@ -24,7 +24,7 @@ export const weakBladeReach: Activity = {
       changes: "It starts here: the helper carries the whole arm upright and only the blade works.",
       movesFirst: "The helper stands the arm up with the blade; then the person pushes the fist a finger's length higher.",
       pose: WEAK_BLADE_REACHES_CARRIED,
-      start: SUPINE,
+      start: WEAK_ARM_STOOD_UP,
       limbFree: "arm.weak",
       workingSide: "weak",
       helper: {

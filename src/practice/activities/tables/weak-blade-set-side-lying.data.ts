@@ -29,17 +29,17 @@ export const weakBladeSetSideLying: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "front", nearTo: "chest", awayCm: 40 },
-        place: "Kneeling in front, face to face, near the elbow.",
+        at: { beside: "behind", nearTo: "shoulder", awayCm: 38 },
+        place: "Kneeling behind the shoulder, leaning over it so that the face is seen.",
         hands: [
-          { site: "shoulderBack.weak", does: "lifts", words: "One hand reaches over, flat on the blade, fingers at its inner edge, and glides it forward." },
+          { site: "shoulderBack.weak", does: "lifts", words: "One hand flat on the blade, fingers at its inner edge, glides it forward." },
           { site: "shoulderFront.weak", does: "steadies", words: "The other lies on the front so that the shoulder is held between two palms." },
         ],
         knee: null,
         mayHelpAt: ["shoulderBack.weak", "upperArmUnder.weak"],
       },
-      words: "Shoulder comes to meet me",
-      cue: "meet",
+      words: "Glide your shoulder away from me",
+      cue: "onward",
       good: "The fingers slide a thumb's breadth over the pillow with the elbow at rest.",
       faults: [
         { id: "trunk-follows-blade", fault: "The whole trunk rolls forward.", do: "Put a pillow before the belly and ask for the blade alone.", stepDown: false },
@@ -111,8 +111,8 @@ export const weakBladeSetSideLying: Activity = {
       workingSide: "weak",
       helper: {
         pose: "kneeling",
-        at: { beside: "front", nearTo: "shoulder", awayCm: 38 },
-        place: "Kneeling in front of the weak elbow.",
+        at: { beside: "behind", nearTo: "chest", awayCm: 36 },
+        place: "Kneeling behind the ribs, both arms over the weak side.",
         hands: [
           { site: "upperArmUnder.weak", does: "lifts", words: "One hand under the upper arm gives the weight over bit by bit." },
           { site: "forearmUnder.weak", does: "ready", words: "The other is below the forearm." },

@@ -1,4 +1,4 @@
-import { WEAK_ELBOW_STRAIGHTENS, WEAK_FOREARM_LOW, WEAK_FOREARM_NEAR_UPRIGHT } from "../../positions/arm-lying-poses.data.ts";
+import { WEAK_ELBOW_FOLDED, WEAK_ELBOW_STRAIGHTENS, WEAK_FOREARM_LOW, WEAK_FOREARM_NEAR_UPRIGHT, WEAK_FOREARM_STOOD_UP } from "../../positions/arm-lying-poses.data.ts";
 import { SUPINE } from "../../positions/lying-poses.data.ts";
 import type { Activity } from "../activity.ts";
 
@@ -24,7 +24,7 @@ export const weakElbowBend: Activity = {
       changes: "It starts here: the forearm stands upright and is let down by a third and brought back.",
       movesFirst: "The helper stands the forearm up; the person lets it down slowly, the hard part first.",
       pose: WEAK_FOREARM_NEAR_UPRIGHT,
-      start: SUPINE,
+      start: WEAK_FOREARM_STOOD_UP,
       limbFree: "arm.weak",
       workingSide: "weak",
       helper: {
@@ -106,7 +106,7 @@ export const weakElbowBend: Activity = {
       changes: "The upper arm is stood up and the elbow now straightens against the weight of the forearm.",
       movesFirst: "The helper stands the upper arm up; the forearm unrolls from the chest to the ceiling.",
       pose: WEAK_ELBOW_STRAIGHTENS,
-      start: SUPINE,
+      start: WEAK_ELBOW_FOLDED,
       limbFree: "arm.weak",
       workingSide: "weak",
       helper: {

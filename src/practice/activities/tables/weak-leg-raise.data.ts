@@ -25,7 +25,7 @@ export const weakLegRaise: Activity = {
       movesFirst: "The thigh tightens until the knee is straight; then the heel gives up its weight.",
       pose: WEAK_HEEL_LIGHT_ON_PILLOW,
       start: WEAK_LEG_STRAIGHT,
-      limbFree: "leg.weak",
+      limbFree: null,
       workingSide: "weak",
       helper: {
         pose: "kneeling",

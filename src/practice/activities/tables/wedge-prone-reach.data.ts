@@ -13,7 +13,7 @@ export const wedgeProneReach: Activity = {
   purposes: ["armReady", "trunkControl", "floorRecovery"],
   purposeWords: "With the chest carried, the arms learn to go ahead and the head to come up, for those to whom lying on the elbows is still too much.",
   icf: "d4452",
-  setUp: "The high edge of the wedge under the breastbone and not under the throat or the belly, both arms over it, forearms on the mat. A pad under the knees; mouth and nose free.",
+  setUp: "A narrow wedge, its high edge under the breastbone and not under the throat or the belly, one arm to each side of it, forearms on the mat ahead. A pad under the knees; mouth and nose free.",
   lookFirst: "Lie for one minute over the wedge and talk. Comfortable, voice clear: begin. Pressed, wheezing or restless: go to the table.",
   sources: ["common-practice", "canadian-stroke-shoulder-2019", "prone-pressure-points"],
   rungs: [

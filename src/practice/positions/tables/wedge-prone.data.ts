@@ -14,13 +14,13 @@ export const wedgeProne: Position = {
   },
   setUpWell: [
     "The high edge of the wedge under the breastbone, clear of throat and belly.",
-    "Both arms over the edge, forearms on the mat, the weak hand open.",
+    "An arm to each side of it, forearms on the mat ahead, the weak hand open.",
     "A pad under the knees, the tops of the feet over the end or on a roll.",
     "A towel between the wedge and bare skin; buckles and glasses off.",
   ],
   helper: { pose: "kneeling", beside: "weak", place: "Low at the weak shoulder with one palm ready in front of it and the other on the blade." },
   watch: ["the wedge creeping up to the throat", "the weak shoulder gliding forward over the edge", "breath that grows short or noisy", "a low back that hollows"],
-  weakShoulder: "The upper arm rests on the wedge and not over it in the air; a palm in front of the shoulder keeps its head back whenever the strong arm lifts.",
+  weakShoulder: "The weak elbow lies ahead of its shoulder on the mat, so that nothing hangs; a palm in front of the shoulder keeps its head back whenever the strong arm lifts.",
   comfortCheck: ["Can you speak a whole sentence?", "Does the edge press anywhere: throat, breast, belly?", "Is the weak hand free and warm?", "Is the low back easy?"],
   wayOut: {
     planned: ["The strong hand is brought beside the strong shoulder and takes the weight of the chest.", "The helper draws the wedge out toward the strong side, one palm in front of the weak shoulder.", "The chest comes down slowly, the head turns to the easy side, and the weak arm is laid beside the body."],
