@@ -44,6 +44,10 @@ import { onFloorAtSeatToShortSitting } from "./transitions/tables/on-floor-at-se
 import { shortSittingToOnFloorAtSeat } from "./transitions/tables/short-sitting-to-on-floor-at-seat.data.ts";
 import { shortSittingToPlantigrade } from "./transitions/tables/short-sitting-to-plantigrade.data.ts";
 import { plantigradeToShortSitting } from "./transitions/tables/plantigrade-to-short-sitting.data.ts";
+import { heelSittingToSideSittingOnStrongHip } from "./transitions/tables/heel-sitting-to-side-sitting-on-strong-hip.data.ts";
+import { onFloorAtSeatToTallKneelingAtBench } from "./transitions/tables/on-floor-at-seat-to-tall-kneeling-at-bench.data.ts";
+import { plantigradeToForearmsOnTableStanding } from "./transitions/tables/plantigrade-to-forearms-on-table-standing.data.ts";
+import { forearmsOnTableStandingToPlantigrade } from "./transitions/tables/forearms-on-table-standing-to-plantigrade.data.ts";
 
 /** Ladders on hands and knees, kneeling, on the way up from the floor, with the hands on a table; then lifts on both arms, one leg, a short thigh. */
 export const KNEELING_LADDERS: readonly Activity[] = [
@@ -97,4 +101,8 @@ export const KNEELING_WAYS: readonly Transition[] = [
   shortSittingToOnFloorAtSeat,
   shortSittingToPlantigrade,
   plantigradeToShortSitting,
+  heelSittingToSideSittingOnStrongHip,
+  onFloorAtSeatToTallKneelingAtBench,
+  plantigradeToForearmsOnTableStanding,
+  forearmsOnTableStandingToPlantigrade,
 ];
