@@ -78,13 +78,16 @@ export const STRAIGHT_LEG_OFF_MAT: PoseSpecification = {
 
 /* In bed, the backrest up. */
 const BACKREST: SurfaceSpecification = { id: "wedge", kind: "wedge", height: { of: "kneeHollow", times: 0.98 }, under: ["shoulderBlade.weak", "shoulderBlade.strong"], depthCm: 66, widthCm: 80 };
+/** The floor the helper stands on, beside a bed raised to the helper's hips. */
+const FLOOR_BELOW: SurfaceSpecification = { id: "floor", kind: "floor", height: { cm: -65 } };
+const MATTRESS: SurfaceSpecification = { id: "mat", kind: "block", height: { cm: 0 }, under: ["buttock.weak", "buttock.strong", "heel.weak", "heel.strong"], depthCm: 200, widthCm: 90 };
 /** Leaning on the raised backrest, legs long, hands on the thighs. */
 export const BED_SITTING: PoseSpecification = {
   ...LONG_SITTING,
   pelvis: { pitchDeg: -38 },
   trunkDeg: { lumbarFlexion: 4, thoraxFlexion: 6, neckFlexion: 16 },
   bothDeg: { ...LONG_SITTING.bothDeg, hipFlexion: 54, shoulderFlexion: 4, shoulderAbduction: 12, shoulderExternalRotation: -40, elbowFlexion: 74, wristExtension: 10 },
-  surfaces: [BACKREST],
+  surfaces: [MATTRESS, BACKREST, FLOOR_BELOW],
   contacts: [
     ...LONG_SEATED,
     { patch: "shoulderBlade.weak", on: "wedge", role: "both" },
@@ -96,6 +99,7 @@ export const BED_SITTING: PoseSpecification = {
 /** Head and shoulders have left the backrest by themselves. */
 export const BLADES_OFF_BACKREST: PoseSpecification = {
   ...LONG_SITTING,
+  surfaces: [MATTRESS, FLOOR_BELOW],
   pelvis: { pitchDeg: -26 },
   trunkDeg: { lumbarFlexion: 26, thoraxFlexion: 18, neckFlexion: 6 },
   bothDeg: { ...LONG_SITTING.bothDeg, hipFlexion: 66, shoulderFlexion: 16, elbowFlexion: 46 },
@@ -103,6 +107,7 @@ export const BLADES_OFF_BACKREST: PoseSpecification = {
 /** The strong hand pushes on the mattress beside the hip: the back has left the rest. */
 export const HAND_PUSHES_UP_IN_BED: PoseSpecification = {
   ...LONG_SITTING,
+  surfaces: [MATTRESS, FLOOR_BELOW],
   pelvis: { pitchDeg: -22 },
   trunkDeg: { lumbarFlexion: 20, thoraxFlexion: 12, neckFlexion: 0 },
   bothDeg: { ...LONG_SITTING.bothDeg, hipFlexion: 70 },
@@ -112,6 +117,7 @@ export const HAND_PUSHES_UP_IN_BED: PoseSpecification = {
 /** Clear of the backrest, hands on the thighs, nothing behind. */
 export const CLEAR_OF_BACKREST: PoseSpecification = {
   ...LONG_SITTING,
+  surfaces: [MATTRESS, FLOOR_BELOW],
   pelvis: { pitchDeg: -14 },
   trunkDeg: { lumbarFlexion: 18, thoraxFlexion: 11, neckFlexion: -6 },
   bothDeg: { ...LONG_SITTING.bothDeg, hipFlexion: 78 },

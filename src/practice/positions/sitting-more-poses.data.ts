@@ -173,6 +173,7 @@ export const BLOCK_LIFTS_SEAT: PoseSpecification = {
   surfaces: [SEAT, HAND_BLOCK],
   contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, HAND_ON_BLOCK],
   shift: { forwardCm: 3 },
+  sharing: "standing",
   notCounted: NO_HANDS,
 };
 
@@ -190,12 +191,14 @@ export const SEAT_LIGHT: PoseSpecification = {
   contacts: [{ patch: "buttock.weak", on: "seat", role: "both" }, { patch: "buttock.strong", on: "seat", role: "both" }, ...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, STRONG_HAND_ON_SEAT],
 };
 const EDGE_SEAT_OFF: PoseSpecification = {
-  ...BLOCK_LIFTS_SEAT,
   pelvis: { pitchDeg: 42 },
+  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: -22 },
   bothDeg: { ...SEAT_JUST_OFF, hipFlexion: 114, kneeFlexion: 92 },
+  weakDeg: { shoulderFlexion: 18, shoulderAbduction: 10, shoulderExternalRotation: -18, elbowFlexion: 78, pronation: 165, wristExtension: 27 },
   strongDeg: { shoulderFlexion: 16, shoulderAbduction: 16, elbowFlexion: 24, pronation: 100, wristExtension: 72 },
   surfaces: [EDGE_SEAT],
   contacts: [...FEET_ON_FLOOR, WEAK_HAND_ON_KNEE, STRONG_HAND_ON_SEAT],
+  notCounted: NO_HANDS,
 };
 /** The seat is off and goes to the strong side, the strong hand set out ahead of it. */
 export const SEAT_GOES_TO_STRONG: PoseSpecification = { ...EDGE_SEAT_OFF, strongDeg: { ...EDGE_SEAT_OFF.strongDeg, shoulderAbduction: 30, elbowFlexion: 12 }, shift: { toWeakCm: -4, forwardCm: 3 } };

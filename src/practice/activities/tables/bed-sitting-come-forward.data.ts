@@ -30,11 +30,11 @@ export const bedSittingComeForward: Activity = {
       workingSide: "both",
       helper: {
         pose: "standing",
-        at: { beside: "weak", nearTo: "hip", awayCm: 30 },
+        at: { beside: "weak", nearTo: "hip", awayCm: 34 },
         place: "Stand at the weak side of the bed, the bed as high as your hips.",
         hands: [
-          { site: "ribSide.weak", does: "steadies", words: "One hand on the weak ribs brings the trunk to the middle." },
-          { site: "pelvisSide.weak", does: "steadies", words: "The other sets the weak hip square." },
+          { site: "hipBoneFront.weak", does: "steadies", words: "One hand on the front of the weak hip bone sets the pelvis back into the bend." },
+          { site: "shoulderFront.weak", does: "ready", words: "The other waits in front of the weak shoulder." },
         ],
         knee: "Your thigh leans on the bed frame.",
         mayHelpAt: ["ribSide.weak", "shoulderBack.weak", "pelvisSide.weak"],

@@ -30,8 +30,8 @@ export const wallSittingTall: Activity = {
       workingSide: "both",
       helper: {
         pose: "halfKneeling",
-        at: { beside: "weak", nearTo: "hip", awayCm: 30 },
-        place: "Half-kneel in front of the weak hip, where you see both shoulders.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 26 },
+        place: "Half-kneel beside the weak knee, where you see both shoulders.",
         hands: [
           { site: "ribSide.weak", does: "cues", words: "One hand on the weak ribs asks for length." },
           { site: "pelvisSide.weak", does: "steadies", words: "The other keeps the weak hip from rolling out." },
@@ -71,7 +71,7 @@ export const wallSittingTall: Activity = {
       workingSide: "both",
       helper: {
         pose: "halfKneeling",
-        at: { beside: "weak", nearTo: "hip", awayCm: 30 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 26 },
         place: "Half-kneel at the weak side; the wall guards the back.",
         hands: [
           { site: "ribSide.weak", does: "ready", words: "One hand near the weak ribs." },
@@ -112,7 +112,7 @@ export const wallSittingTall: Activity = {
       workingSide: "weak",
       helper: {
         pose: "halfKneeling",
-        at: { beside: "weak", nearTo: "hip", awayCm: 32 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 26 },
         place: "Half-kneel at the weak side in front of the line of the shoulders.",
         hands: [
           { site: "shoulderFront.weak", does: "steadies", words: "One hand flat in front of the weak shoulder keeps it at the wall." },

@@ -118,7 +118,7 @@ export const weakHipToHandsAndKnees: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 36 },
         place: "Half-kneel at the weak hip, where the seat comes to.",
         hands: [
-          { site: "pelvisSide.weak", does: "lifts", words: "One hand under and beside the weak hip is the brake." },
+          { site: "pelvisBack.weak", does: "lifts", words: "One hand behind and under the weak side of the pelvis is the brake." },
           { site: "aboveElbowBack.weak", does: "blocks", words: "The other above the back of the weak elbow." },
         ],
         knee: "Your raised thigh is the soft stop for the weak hip.",
