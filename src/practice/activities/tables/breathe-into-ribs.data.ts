@@ -12,7 +12,7 @@ export const breatheIntoRibs: Activity = {
   position: "hook-lying",
   purposes: ["trunkControl", "bedMobility"],
   purposeWords: "Breath that reaches the weak ribs gives more air for the same work, loosens the trunk and shows how to move without holding it.",
-  icf: "d4108",
+  icf: "d4150",
   setUp: "Hook-lying or with a pillow under the knees, head raised as high as breathing needs. Belt, bra band and bedclothes loose.",
   lookFirst: "Count the breaths of one minute before saying anything. Faster than 25 or with the neck working at rest: rest, and tell the nurse or therapist.",
   sources: ["common-practice"],
