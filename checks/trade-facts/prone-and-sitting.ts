@@ -5,10 +5,9 @@ import { poseOf } from "../../src/plan/assess/posed.ts";
 import { weakArmPresses } from "../../src/plan/assess/prepared.ts";
 import { ACTIVITIES, TRANSITIONS } from "../../src/practice/catalogue.ts";
 import { PRONE_ON_ELBOWS } from "../../src/practice/positions/prone-poses.data.ts";
-import { all, byPeak, type Fact, hardest, judged, notYet, rising, said } from "./fact.ts";
+import { all, byPeak, type Fact, hardest, judged, rising, said } from "./fact.ts";
 import {
   type Asked,
-  ask,
   askHeld,
   askRung,
   CASE_P,
@@ -19,7 +18,8 @@ import {
   shareOn,
   topThree,
 } from "./people.ts";
-import { handsOf, position, rungText, setUpOf, stepThatSays, transitionText } from "./texts.ts";
+import { judgeOverWeakHip, judgeShortHamstrings, judgeTrailing } from "./sitting-moves.ts";
+import { handsOf, position, rungText, setUpOf, stepThatSays } from "./texts.ts";
 
 const elbowsAhead = (degrees: number) => ({
   ...PRONE_ON_ELBOWS,
@@ -291,29 +291,17 @@ export const PRONE_AND_SITTING: readonly Fact[] = [
   {
     fact: "11d",
     says: "Short hamstrings send anyone back.",
-    judge: () => {
-      const short = ask(
-        CASE_P,
-        {
-          ...position("long-sitting").pose,
-          pelvis: { pitchDeg: -35 },
-          bothDeg: { ...position("long-sitting").pose.bothDeg, hipFlexion: 55 },
-        },
-        EQUAL,
-      );
-      const text = said([
-        {
-          where: "long sitting, watch",
-          text: setUpOf("long-sitting-balance-and-reach") + position("long-sitting").watch.join(" "),
-          pattern: /hamstrings/,
-        },
-      ]);
-      return {
-        ...notYet(
-          `a straight-leg raise measured short keeps a pose out, and does not tip the pelvis: hip and knee end one by one; written down it is (${text.figures}); a pelvis tipped back by 35 degrees ${short.held ? `asks ${short.peak.toFixed(2)} (${topThree(short)})` : `is not held: ${short.because}`}`,
-        ),
-      };
-    },
+    judge: () =>
+      all([
+        judgeShortHamstrings(),
+        said([
+          {
+            where: "long sitting, look first",
+            text: findRung("long-sitting-balance-and-reach/wedge-and-prop").activity.lookFirst,
+            pattern: /short hamstrings pull it back, bend the knees over a roll or start on the wedge/,
+          },
+        ]),
+      ]),
   },
   {
     fact: "12a",
@@ -336,11 +324,7 @@ export const PRONE_AND_SITTING: readonly Fact[] = [
   {
     fact: "12b",
     says: "Trailing the legs is easier than pushing them ahead.",
-    judge: () =>
-      rising([
-        byPeak("weak hip back", askRung(CASE_P, "long-sitting-scoot/weak-hip-back")),
-        byPeak("weak hip ahead", askRung(CASE_P, "long-sitting-scoot/weak-hip-ahead")),
-      ]),
+    judge: judgeTrailing,
   },
   {
     fact: "12c",
@@ -367,7 +351,9 @@ export const PRONE_AND_SITTING: readonly Fact[] = [
     fact: "13a",
     says: "To hands and knees over the strong hip, the strong hand as pivot, loads the weak arm late; Case P goes that way or with the helper's thigh under the weak shoulder first.",
     judge: () => {
-      const ways = TRANSITIONS.filter(({ to, from }) => to === "hands-and-knees" && from !== "tall-kneeling");
+      const ways = TRANSITIONS.filter(
+        ({ to, from }) => to === "hands-and-knees" && /(lying|long-sitting|strong-hip)/.test(from),
+      );
       return all(
         ways.map(({ id }) => {
           const [pivot, placed, thigh] = [
@@ -394,19 +380,6 @@ export const PRONE_AND_SITTING: readonly Fact[] = [
   {
     fact: "13b",
     says: "Over the weak hip, swinging the strong arm, it is loaded early.",
-    judge: () => {
-      const over = TRANSITIONS.filter(
-        ({ from, to, id }) =>
-          (from === "side-sitting-on-weak-hip" || /(over|onto) the weak hip/.test(transitionText(id))) &&
-          to === "hands-and-knees",
-      );
-      return over.length === 0
-        ? notYet("no way over the weak hip is in the catalogue, so nobody is sent that way")
-        : judged(
-            false,
-            over.map(({ id }) => id).join(", "),
-            "a way over the weak hip stands in the catalogue and its load is not computed",
-          );
-    },
+    judge: judgeOverWeakHip,
   },
 ];

@@ -36,7 +36,7 @@ export function contactGapsOf(
   const gaps: { patch: PatchId; gap: number }[] = [];
   for (const contact of pose?.contacts ?? []) {
     if (contact.role === "bears" || typeof contact.on !== "string") continue;
-    if (contact.on === "wall" || contact.on === "bars") continue;
+    if (["wall", "bars", "rail", "cane"].includes(contact.on)) continue;
     const top = placed.tops[contact.on];
     if (top === undefined) continue;
     const patch = patchOn(body, contact.patch);

@@ -96,6 +96,34 @@ import { matToWheelchairOverWeakSide } from "./transitions/tables/mat-to-wheelch
 import { sideSittingOnStrongHip } from "./positions/tables/side-sitting-on-strong-hip.data.ts";
 import { longSittingToSideSittingOnStrongHip } from "./transitions/tables/long-sitting-to-side-sitting-on-strong-hip.data.ts";
 import { sideSittingOnStrongHipToLongSitting } from "./transitions/tables/side-sitting-on-strong-hip-to-long-sitting.data.ts";
+import { pelvicTilt } from "./activities/tables/pelvic-tilt.data.ts";
+import { bridgeOverRoll } from "./activities/tables/bridge-over-roll.data.ts";
+import { kneesOpenAndClose } from "./activities/tables/knees-open-and-close.data.ts";
+import { weakLegRaise } from "./activities/tables/weak-leg-raise.data.ts";
+import { strongLegRaise } from "./activities/tables/strong-leg-raise.data.ts";
+import { strongArmForCane } from "./activities/tables/strong-arm-for-cane.data.ts";
+import { weakBladeReach } from "./activities/tables/weak-blade-reach.data.ts";
+import { weakElbowBend } from "./activities/tables/weak-elbow-bend.data.ts";
+import { kneeStraightenOverRoll } from "./activities/tables/knee-straighten-over-roll.data.ts";
+import { footUpLying } from "./activities/tables/foot-up-lying.data.ts";
+import { headAndShouldersUp } from "./activities/tables/head-and-shoulders-up.data.ts";
+import { breatheIntoRibs } from "./activities/tables/breathe-into-ribs.data.ts";
+import { moveInBed } from "./activities/tables/move-in-bed.data.ts";
+import { weakThighTurn } from "./activities/tables/weak-thigh-turn.data.ts";
+import { weakHipHikeSideLying } from "./activities/tables/weak-hip-hike-side-lying.data.ts";
+import { weakBladeSetSideLying } from "./activities/tables/weak-blade-set-side-lying.data.ts";
+import { weakKneeBendProne } from "./activities/tables/weak-knee-bend-prone.data.ts";
+import { hipExtensionProne } from "./activities/tables/hip-extension-prone.data.ts";
+import { bladeSetProne } from "./activities/tables/blade-set-prone.data.ts";
+import { chestLiftProne } from "./activities/tables/chest-lift-prone.data.ts";
+import { pelvisMoveOnElbows } from "./activities/tables/pelvis-move-on-elbows.data.ts";
+import { wedgeProneReach } from "./activities/tables/wedge-prone-reach.data.ts";
+import { wedgeProne } from "./positions/tables/wedge-prone.data.ts";
+import { proneToWedgeProne } from "./transitions/tables/prone-to-wedge-prone.data.ts";
+import { wedgeProneToProne } from "./transitions/tables/wedge-prone-to-prone.data.ts";
+import { wedgeProneToProneOnElbows } from "./transitions/tables/wedge-prone-to-prone-on-elbows.data.ts";
+import { SITTING_LADDERS, SITTING_POSITIONS, SITTING_WAYS } from "./catalogue-sitting.ts";
+import { KNEELING_LADDERS, KNEELING_POSITIONS, KNEELING_WAYS } from "./catalogue-kneeling.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
 export const ACTIVITIES: readonly Activity[] = [
@@ -109,8 +137,30 @@ export const ACTIVITIES: readonly Activity[] = [
   hipAbductionSideLying,
   trunkCounterRotationSideLying,
   weakArmForwardSideLying,
+  pelvicTilt,
+  bridgeOverRoll,
+  kneesOpenAndClose,
+  weakLegRaise,
+  strongLegRaise,
+  strongArmForCane,
+  weakBladeReach,
+  weakElbowBend,
+  kneeStraightenOverRoll,
+  footUpLying,
+  headAndShouldersUp,
+  breatheIntoRibs,
+  moveInBed,
+  weakThighTurn,
+  weakHipHikeSideLying,
+  weakBladeSetSideLying,
+  weakKneeBendProne,
+  hipExtensionProne,
+  bladeSetProne,
+  chestLiftProne,
   proneOnElbowsHoldAndShift,
   proneOnElbowsLiftAndReach,
+  pelvisMoveOnElbows,
+  wedgeProneReach,
   tableForearmsSittingLean,
   tableForearmsStandingLean,
   longSittingBalanceAndReach,
@@ -118,6 +168,7 @@ export const ACTIVITIES: readonly Activity[] = [
   shortSittingReach,
   shortSittingHipHike,
   sitToStand,
+  ...SITTING_LADDERS,
   handsAndKneesRock,
   handsAndKneesLift,
   tallKneelBenchHoldAndShift,
@@ -127,6 +178,7 @@ export const ACTIVITIES: readonly Activity[] = [
   barsWeakStance,
   barsStrongStep,
   barsWeakStepAndWalk,
+  ...KNEELING_LADDERS,
 ];
 
 /** Every position that has its row. */
@@ -137,9 +189,11 @@ export const POSITIONS: readonly Position[] = [
   sideLyingOnStrongSide,
   prone,
   proneOnElbows,
+  wedgeProne,
   longSitting,
   sideSittingOnStrongHip,
   shortSitting,
+  ...SITTING_POSITIONS,
   forearmsOnTableSitting,
   forearmsOnTableStanding,
   handsAndKnees,
@@ -149,6 +203,7 @@ export const POSITIONS: readonly Position[] = [
   halfKneelingStrongForward,
   standingInBars,
   walkingInBars,
+  ...KNEELING_POSITIONS,
 ];
 
 /** Every way from one position to another. */
@@ -169,6 +224,9 @@ export const TRANSITIONS: readonly Transition[] = [
   wheelchairToMatOverWeakSide,
   proneToProneOnElbows,
   proneOnElbowsToProne,
+  proneToWedgeProne,
+  wedgeProneToProne,
+  wedgeProneToProneOnElbows,
   shortSittingToForearmsOnTableSitting,
   forearmsOnTableSittingToShortSitting,
   shortSittingToForearmsOnTableStanding,
@@ -197,4 +255,6 @@ export const TRANSITIONS: readonly Transition[] = [
   tallKneelingAtBenchToTallKneeling,
   tallKneelingToTallKneelingAtBench,
   walkingInBarsToStandingInBars,
+  ...SITTING_WAYS,
+  ...KNEELING_WAYS,
 ];

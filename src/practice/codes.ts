@@ -13,10 +13,13 @@ export const POSITION_IDS = [
   "short-sitting",
   "perch-sitting",
   "corner-sitting",
+  "sitting-against-wall",
   "bed-sitting",
   "forearms-on-table-sitting",
   "hands-and-knees",
+  "kneeling-forearms-on-bench",
   "heel-sitting",
+  "on-floor-at-seat",
   "tall-kneeling",
   "tall-kneeling-at-bench",
   "half-kneeling-weak-forward",
@@ -29,6 +32,8 @@ export const POSITION_IDS = [
   "stride-standing-strong-forward",
   "walking-in-bars",
   "walking-with-device",
+  "standing-at-steps",
+  "standing-at-wall",
 ] as const;
 export type PositionId = (typeof POSITION_IDS)[number];
 
@@ -80,6 +85,7 @@ export const EQUIPMENT_IDS = [
   "quadCane",
   "walker",
   "footBlock",
+  "steps",
   "nonSlip",
   "band",
   "cuff",

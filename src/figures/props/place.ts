@@ -5,11 +5,13 @@ import { type Frames, pointInRoom } from "../../mechanics/pose/kinematics.ts";
 import type { PoseSpecification, SurfaceSpecification } from "../../mechanics/pose/specification.ts";
 import { surfaceHeight } from "../../mechanics/pose/targets.ts";
 import type { Support } from "../skin/posed.ts";
+import { caneUnder, railAt, riseOf } from "./hand-holds.ts";
 import {
   type Block,
   makeBars,
   makeBlock,
   makePillow,
+  makeRods,
   makeRoll,
   makeTable,
   makeWedge,
@@ -32,6 +34,8 @@ export interface PlacedThings {
 }
 
 const MAT_DEPTH = 0.4;
+/** How far a wall goes up above the head's joint [m]: enough to be seen as a wall. */
+const WALL_ABOVE_HEAD = 0.45;
 /** Skin this far inside a thing is brought out to its top [m]. */
 const SINKS = 0.07;
 
@@ -54,11 +58,13 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
     tops.floor = floor;
     tops.mat = matTop;
   }
-  for (const surface of surfaces) {
+  let climb = 0;
+  // What is stood on comes first: a rail follows the steps and a cane may stand on a kerb.
+  for (const surface of [...surfaces].sort((a, b) => lateness(a) - lateness(b))) {
     if (pose === null || surface.id === "floor" || (surface.id === "mat" && matTop <= floor)) continue;
     const points = restingPoints(body, frames, pose, surface);
     if (surface.kind === "wall") {
-      wallX = wallBehind(points, frames);
+      wallX = wallBehind(body, frames, pose, surface);
       const middle = frames.positions[0]?.[1] ?? 0;
       things.push(
         makeBlock({
@@ -67,7 +73,7 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
           fromY: middle - 0.75,
           toY: middle + 0.75,
           bottom: floor,
-          top: floor + 1.7,
+          top: Math.max(...frames.positions.map((p) => p[2])) + WALL_ABOVE_HEAD,
         }),
       );
       continue;
@@ -81,8 +87,17 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
       rails.push(...bars.tubes.filter((tube) => Math.abs(tube.to[2] - tube.from[2]) < 0.01));
       continue;
     }
+    if (surface.kind === "cane" || surface.kind === "rail") {
+      const hand = points[0] ?? [0, 0, 0];
+      const rods =
+        surface.kind === "cane" ? caneUnder(hand, floorUnder(footprints, hand, floor)) : railAt(hand, floor, climb);
+      things.push(makeRods(rods));
+      if (surface.kind === "rail") rails.push(...rods);
+      continue;
+    }
     const block = blockFor(body, frames, surface, points, top, floor);
     footprints.push(block);
+    if (surface.kind === "step") climb = riseOf(block, top - floor, frames.positions[0]?.[0] ?? 0);
     if (surface.kind === "wedge") {
       const wedge = wedgeUnder(body, frames, block, mean(points.map((p) => p[0])));
       things.push(wedge.thing);
@@ -99,10 +114,24 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
   return { things, supports, matTop, floor, wallX, footprints, rails, tops };
 }
 
-function restingPoints(body: Body, frames: Frames, pose: PoseSpecification, surface: SurfaceSpecification): Vector[] {
+const lateness = (surface: SurfaceSpecification): number =>
+  surface.kind === "cane" || surface.kind === "rail" ? 1 : 0;
+
+/** Height of what a cane's foot stands on: a step under it as long as the hand is high enough above it, else the floor. */
+function floorUnder(footprints: readonly Block[], hand: Vector, floor: number): number {
+  const [x, y, z] = hand;
+  const under = footprints.filter((b) => x > b.fromX && x < b.toX && y > b.fromY && y < b.toY && b.top < z - 0.5);
+  return Math.max(floor, ...under.map((b) => b.top));
+}
+
+function patchesOn(pose: PoseSpecification, surface: SurfaceSpecification): readonly PatchId[] {
   const ids = new Set<PatchId>(surface.under ?? []);
   for (const contact of pose.contacts) if (contact.on === surface.id) ids.add(contact.patch);
-  return [...ids].flatMap((id) => {
+  return [...ids];
+}
+
+function restingPoints(body: Body, frames: Frames, pose: PoseSpecification, surface: SurfaceSpecification): Vector[] {
+  return patchesOn(pose, surface).flatMap((id) => {
     const patch = patchOn(body, id);
     return patch.balls.map((ball) => pointInRoom(body, frames, patch.segment, ball.centre));
   });
@@ -127,9 +156,13 @@ function barsAt(points: readonly Vector[], top: number, floor: number): Thing {
   );
 }
 
-function wallBehind(points: readonly Vector[], frames: Frames): number {
-  const xs = points.length > 0 ? points.map((p) => p[0]) : frames.positions.map((p) => p[0] - 0.15);
-  return Math.min(...xs);
+/** The wall touches the skin that lies furthest back of what leans on it. */
+function wallBehind(body: Body, frames: Frames, pose: PoseSpecification, surface: SurfaceSpecification): number {
+  const xs = patchesOn(pose, surface).flatMap((id) => {
+    const patch = patchOn(body, id);
+    return patch.balls.map((ball) => pointInRoom(body, frames, patch.segment, ball.centre)[0] - ball.radius);
+  });
+  return Math.min(...(xs.length > 0 ? xs : frames.positions.map((p) => p[0] - 0.15)));
 }
 
 function blockFor(
@@ -158,8 +191,9 @@ function blockFor(
   } else if (surface.kind === "seat" || surface.kind === "edge") {
     const knees = [0, 1].map((k) => pointInRoom(body, frames, k === 0 ? "shank.weak" : "shank.strong", [0, 0, 0])[0]);
     const knee = mean(knees);
-    const edge = hips[0] + 0.6 * (knee - hips[0]);
-    fromX = knee >= hips[0] ? edge - depth : edge;
+    const edge = hips[0] + seatDepth(body, frames, top) * (knee - hips[0]);
+    const behind = behindCalves(body, frames);
+    fromX = behind !== null ? behind - depth : knee >= hips[0] ? edge - depth : edge;
   }
   const bottom =
     surface.kind === "pillow" || surface.kind === "bolster" || surface.kind === "wedge" ? Math.max(0, floor) : floor;
@@ -171,6 +205,26 @@ function blockFor(
     bottom: Math.min(bottom, top - 0.01),
     top,
   };
+}
+
+/** Share of the thigh that a seat carries: 0.6 of a level one, less of one that slopes down to the knee, as on a perch. */
+function seatDepth(body: Body, frames: Frames, top: number): number {
+  const heights = (["thigh", "shank"] as const).map((part) =>
+    mean((["weak", "strong"] as const).map((side) => frames.positions[body.segmentIndex[`${part}.${side}`]]?.[2] ?? 0)),
+  );
+  const [hip = 0, knee = 0] = heights;
+  const falls = hip - knee;
+  return falls < 0.08 ? 0.6 : Math.min(0.6, Math.max(0.16, (hip - top - 0.05 * body.stature) / falls));
+}
+
+/** Where a mat's edge stands behind the calves of somebody who stands in front of it; null for one who sits. */
+function behindCalves(body: Body, frames: Frames): number | null {
+  const at = (id: "thigh.weak" | "shank.weak" | "shank.strong" | "foot.weak" | "foot.strong"): Vector =>
+    frames.positions[body.segmentIndex[id]] ?? [0, 0, 0];
+  const thigh = Math.hypot(...[0, 1, 2].map((k) => (at("thigh.weak")[k] ?? 0) - (at("shank.weak")[k] ?? 0)));
+  if (at("thigh.weak")[2] - at("shank.weak")[2] < 0.75 * thigh) return null;
+  const backs = (["shank.weak", "shank.strong", "foot.weak", "foot.strong"] as const).map((id) => at(id)[0]);
+  return Math.min(...backs) - 0.05 * body.stature;
 }
 
 /** How far forward the trunk reaches, and with `knees` the thighs and knees too: a solid bench has no room under it. */

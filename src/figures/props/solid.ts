@@ -128,6 +128,13 @@ export function makeBars(
   return finish(g);
 }
 
+/** Straight round rods: a cane with its handle, a rail with its posts. */
+export function makeRods(rods: readonly Tube[]): Thing {
+  const g = empty();
+  for (const { from, to, radius } of rods) addTube(g, from, to, radius);
+  return finish(g);
+}
+
 /** A firm roll, lying across the person or lengthwise under the trunk. */
 export function makeRoll(centre: Vector, half: number, radius: number, lengthwise: boolean): Thing {
   const g = empty();

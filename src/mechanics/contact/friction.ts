@@ -5,6 +5,7 @@ import { FRICTION_LOW } from "./friction.data.ts";
 export function frictionOf(contact: ClosedContact): number {
   const { on } = contact.specification;
   if (typeof on === "object") return FRICTION_LOW.skinOnCotton;
+  if (on === "cane") return FRICTION_LOW.stick;
   const name = contact.patch.split(".")[0];
   if (name === "hand" || name === "fist" || name === "grip") return FRICTION_LOW.hand;
   if (name === "foot" || name === "forefoot" || name === "heel" || name === "toes")

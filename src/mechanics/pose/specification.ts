@@ -49,6 +49,8 @@ export interface SurfaceSpecification {
     | "floor"
     | "wall"
     | "bars"
+    | "rail"
+    | "cane"
     | "edge";
   /** Height of its top above the mat: in centimetres, or in terms of this body. */
   readonly height: HeightSpecification;
@@ -71,12 +73,14 @@ export type SurfaceId =
   | "floor"
   | "wall"
   | "bars"
+  | "rail"
+  | "cane"
   | "bed";
 export type HeightSpecification =
   | { readonly cm: number }
-  /** A height of this body times a factor, plus centimetres: hollow of the knee, elbow when standing, elbow when kneeling upright, hip joint (trochanter) when standing. */
+  /** A height of this body times a factor, plus centimetres: hollow of the knee, elbow when standing, elbow when kneeling upright, hip joint (trochanter) when standing, wrist crease of the hanging arm when standing. */
   | {
-      readonly of: "kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding";
+      readonly of: "kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding" | "wristStanding";
       readonly times?: number;
       readonly plusCm?: number;
     };

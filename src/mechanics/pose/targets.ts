@@ -48,13 +48,15 @@ export function limitsOf(body: Body, own?: Readonly<Partial<Record<AngleId, read
   return { least, most };
 }
 
-const lengthOf = (body: Body, id: "thigh.weak" | "shank.weak" | "upperArm.weak"): number =>
+const lengthOf = (body: Body, id: "thigh.weak" | "shank.weak" | "upperArm.weak" | "forearm.weak"): number =>
   body.segments[body.segmentIndex[id]]?.length ?? 0;
 
 /** Heights of a standing, kneeling or sitting body [m] above what it stands on. */
 export function bodyHeights(
   body: Body,
-): Readonly<Record<"kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding", number>> {
+): Readonly<
+  Record<"kneeHollow" | "elbowStanding" | "elbowKneeling" | "elbowSitting" | "hipStanding" | "wristStanding", number>
+> {
   const ankle = 0.039 * body.size.height;
   const shank = lengthOf(body, "shank.weak");
   const thigh = lengthOf(body, "thigh.weak");
@@ -69,6 +71,7 @@ export function bodyHeights(
     kneeHollow,
     hipStanding: hip,
     elbowStanding: hip + shoulder - upperArm,
+    wristStanding: hip + shoulder - upperArm - lengthOf(body, "forearm.weak"),
     elbowKneeling: 0.05 + thigh + shoulder - upperArm,
     elbowSitting: kneeHollow + 0.086 * body.stature + shoulder - upperArm,
   };

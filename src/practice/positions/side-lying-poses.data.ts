@@ -2,11 +2,11 @@ import type { ContactSpecification, PoseSpecification, SurfaceSpecification } fr
 
 /** Lying on either side, and coming up over the strong one. Angles: "judgement", adjusted until they closed. */
 
-const SIDE_PILLOW = { id: "pillow", kind: "pillow", height: { cm: 10 }, under: ["headSide"], depthCm: 40, widthCm: 55 } as const satisfies SurfaceSpecification;
-const KNEE_PILLOW = { id: "bolster", kind: "pillow", height: { cm: 18 }, under: ["knee.weak", "ankleSide.weak"], depthCm: 56, widthCm: 24 } as const satisfies SurfaceSpecification;
-const ARM_PILLOW = { id: "block", kind: "pillow", height: { cm: 24 }, under: ["elbow.weak", "wrist.weak"], depthCm: 24, widthCm: 36 } as const satisfies SurfaceSpecification;
+export const SIDE_PILLOW = { id: "pillow", kind: "pillow", height: { cm: 10 }, under: ["headSide"], depthCm: 40, widthCm: 55 } as const satisfies SurfaceSpecification;
+export const KNEE_PILLOW = { id: "bolster", kind: "pillow", height: { cm: 18 }, under: ["knee.weak", "ankleSide.weak"], depthCm: 56, widthCm: 24 } as const satisfies SurfaceSpecification;
+export const ARM_PILLOW = { id: "block", kind: "pillow", height: { cm: 24 }, under: ["elbow.weak", "wrist.weak"], depthCm: 24, widthCm: 36 } as const satisfies SurfaceSpecification;
 
-const STRONG_SIDE_DOWN: readonly ContactSpecification[] = [
+export const STRONG_SIDE_DOWN: readonly ContactSpecification[] = [
   { patch: "headSide", on: "pillow", role: "both" },
   { patch: "ribSide.strong", on: "mat", role: "both" },
   { patch: "shoulderSide.strong", on: "mat", role: "bears" },
@@ -93,7 +93,7 @@ export const WEAK_KNEE_OPENS: PoseSpecification = {
   ],
 };
 
-const ARM_ON_PILLOW_ONLY: readonly ContactSpecification[] = [
+export const ARM_ON_PILLOW_ONLY: readonly ContactSpecification[] = [
   ...STRONG_SIDE_DOWN,
   { patch: "elbow.weak", on: "block", role: "both", effort: "rest" },
   { patch: "wrist.weak", on: "block", role: "both", effort: "rest" },
