@@ -68,6 +68,8 @@ function rungFor(person: PicturedPerson, body: Body, keeper: PoseKeeper, activit
       pose: rung.helper.pose,
       at: rung.helper.at,
       hands: rung.helper.hands.map(({ site, does }) => ({ site, does })),
+      knee: rung.helper.knee,
+      people: rung.helpersNeeded,
     },
     ...(start?.possible === true && rung.limbFree !== null
       ? { start: { configuration: start.pose.configuration, moves: rung.limbFree } }

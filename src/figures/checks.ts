@@ -21,6 +21,8 @@ export interface FigureChecks {
   readonly contactGaps: readonly { readonly patch: PatchId; readonly gap: number }[];
   /** Deepest the helper passes into the person [m]. */
   readonly overlap: number;
+  /** Distance of the helper's supporting knee, thigh, shin or foot from the person's skin [m]; null where it touches nothing. */
+  readonly supportGap: number | null;
 }
 
 const AROUND = 0.06;

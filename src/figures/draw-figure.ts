@@ -8,7 +8,7 @@ import { contactGapsOf, type FigureChecks, handVisibility, palmGapsOf, siteMisse
 import type { HelperDrawing } from "./helper/drawing.ts";
 import type { Marks } from "./marks/marks.ts";
 import { drawMarks, type MarksLayer } from "./marks/draw-marks.ts";
-import { project, type View } from "./picture/camera.ts";
+import { type Frame, project, type View } from "./picture/camera.ts";
 import { Ink } from "./picture/ink.ts";
 import type { Theme } from "./picture/theme.ts";
 import { keptScene, keptView } from "./kept.ts";
@@ -38,6 +38,8 @@ export interface FigureInput {
   readonly mirrored?: boolean;
   /** Looks at the helper's hand with this number, close up. */
   readonly closeUp?: number;
+  /** Where camera and edges are taken from instead of fitting them: for pictures that must lie over one another. */
+  readonly frame?: Frame;
   /** Samples per unit; 1.5 for screens, 3 for print. */
   readonly density?: number;
 }
@@ -66,7 +68,7 @@ export function drawFigure(input: FigureInput): Figure {
   const view = input.view ?? keptView(scene, usual, close, input.start?.moves ?? null);
   const frame =
     closeUp === undefined
-      ? frameFor(prepared, view, input.size)
+      ? (input.frame ?? frameFor(prepared, view, input.size))
       : frameFor(prepared, view, input.size, { at: closeUp.site.at, radius: CLOSE_UP_RADIUS });
   const ghost =
     input.start === undefined
@@ -124,6 +126,7 @@ export function drawFigure(input: FigureInput): Figure {
         prepared.placed,
       ),
       overlap: helper?.reach.overlap ?? 0,
+      supportGap: prepared.supportGap,
     },
   };
 }

@@ -196,7 +196,7 @@ describe("the helper", () => {
     for (const body of [SLIGHT, HEAVY])
       for (const name of HELPED)
         drawn.push({ name, body, figure: drawFigure(inputFor(body, name, { helper: SAMPLE_HELPERS[name] })) });
-  });
+  }, 60_000);
 
   it("has the palms on the skin: within 15 mm, and not sunk in by more than 5", () => {
     for (const { name, figure } of drawn) {

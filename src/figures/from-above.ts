@@ -10,7 +10,8 @@ import { discRadius, drawDisc, drawDot, drawOutline } from "./marks/draw-marks.t
 import { aimCamera, boundsOf, fitCamera, type Frame, project } from "./picture/camera.ts";
 import { Ink } from "./picture/ink.ts";
 import { ink as style, type Theme } from "./picture/theme.ts";
-import { extentOf, type PreparedScene, prepareScene } from "./scene.ts";
+import { keptScene } from "./kept.ts";
+import { extentOf, type PreparedScene } from "./scene.ts";
 
 export type AboveMarkId = "hands" | "knees" | "feet" | "wayOut" | "wayOutHurry" | "outline" | "centre";
 
@@ -36,7 +37,7 @@ const STRAIGHT_DOWN = { azimuthDeg: 90, elevationDeg: 89.9 } as const;
 
 /** The mat from above: the person alone, where the weight is, how far it can go, the way out, and the helper's place. */
 export function drawFromAbove(input: AboveInput): AboveFigure {
-  const prepared = prepareScene(input);
+  const { prepared } = keptScene(input);
   const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);
   const turned = (v: Vector): Vector => canonicalVector(input.body.weakAt, v);
   const person = prepared.people[0]?.points ?? new Float64Array(0);

@@ -9,6 +9,7 @@ export {
 } from "./session-line.ts";
 export { drawLegend, type LegendId } from "./legend.ts";
 export { contactSheet, contactSheetSvg, type SheetEntry } from "./sheet.ts";
+export { drawMovingFigure, type MovingFigure } from "./moving.ts";
 export { type PictureWords, textAlternative } from "./text-alternative.ts";
 export type { HelperDrawing, HelperPlace, HelperStance } from "./helper/drawing.ts";
 export type { Marks } from "./marks/marks.ts";

@@ -1,6 +1,8 @@
 import type { Body } from "../mechanics/body/body.ts";
+import { prepareBestStand } from "./choose-stand.ts";
 import { chooseCloseView, chooseView } from "./choose-view.ts";
 import type { FreeLimb } from "./marks/ghost.ts";
+import { type Stand, STATED_STAND } from "./helper/pose-helper.ts";
 import type { View } from "./picture/camera.ts";
 import { type PreparedScene, prepareScene, type SceneInput } from "./scene.ts";
 
@@ -11,6 +13,7 @@ const VIEWS_KEPT = 1200;
 interface Kept {
   readonly scenes: Map<string, PreparedScene>;
   readonly views: Map<string, View>;
+  readonly stands: Map<string, Stand>;
 }
 const kept = new WeakMap<Body, Kept>();
 
@@ -18,6 +21,8 @@ const kept = new WeakMap<Body, Kept>();
 export interface KeptScene {
   readonly prepared: PreparedScene;
   readonly key: string;
+  /** Where the helper stands for it. */
+  readonly stand: Stand;
   readonly of: Kept;
 }
 
@@ -25,21 +30,25 @@ export interface KeptScene {
 export function keptScene(input: SceneInput): KeptScene {
   let of = kept.get(input.body);
   if (of === undefined) {
-    of = { scenes: new Map(), views: new Map() };
+    of = { scenes: new Map(), views: new Map(), stands: new Map() };
     kept.set(input.body, of);
   }
   const { configuration, specification, look, helper, helperBody } = input;
-  const key = JSON.stringify([
-    configuration,
-    specification,
-    look,
-    helper,
-    helperBody?.size,
-    input.closeUp !== undefined,
-  ]);
-  const prepared = of.scenes.get(key) ?? prepareScene(input);
+  const standKey = JSON.stringify([configuration, specification, look, helper, helperBody?.size]);
+  const key = `${standKey}${input.closeUp !== undefined}`;
+  const prepared = of.scenes.get(key) ?? preparedOf(of, standKey, input);
   keep(of.scenes, key, prepared, SCENES_KEPT);
-  return { prepared, key, of };
+  return { prepared, key, stand: of.stands.get(standKey) ?? STATED_STAND, of };
+}
+
+/** A close-up has the helper where the whole picture has it. */
+function preparedOf(of: Kept, key: string, input: SceneInput): PreparedScene {
+  const known = of.stands.get(key);
+  if (known !== undefined) return prepareScene(input, known);
+  const { closeUp, ...whole } = input;
+  const { prepared, stand } = prepareBestStand(whole);
+  keep(of.stands, key, stand, VIEWS_KEPT);
+  return closeUp === undefined ? prepared : prepareScene(input, stand);
 }
 
 /** From where a picture is seen: searched once, then kept. */

@@ -3,11 +3,14 @@ import type { Body } from "../mechanics/body/body.ts";
 import { type Configuration, type Frames, placeFrames, pointInRoom } from "../mechanics/pose/kinematics.ts";
 import type { PoseSpecification } from "../mechanics/pose/specification.ts";
 import type { FacePlace, Scene } from "./body-layer.ts";
+import { clearArms } from "./clear-arms.ts";
 import { canonicalBody, canonicalConfiguration } from "./canonical.ts";
 import { handShapes } from "./hand-shapes.ts";
-import type { HelperDrawing } from "./helper/drawing.ts";
+import { type HelperDrawing, secondHelper } from "./helper/drawing.ts";
+import { type Rod, rodsOf } from "./helper/keep-apart.ts";
 import { layHands } from "./helper/lay-hand.ts";
-import { type PosedHelper, poseHelper } from "./helper/pose-helper.ts";
+import { type PosedHelper, poseHelper, type Stand, STATED_STAND } from "./helper/pose-helper.ts";
+import { supportGap } from "./helper/support.ts";
 import { placeThings, type PlacedThings } from "./props/place.ts";
 import { makeTable, type Thing } from "./props/solid.ts";
 import { buildSkin, type Skin } from "./skin/build.ts";
@@ -24,6 +27,8 @@ export interface PreparedScene {
   readonly placed: PlacedThings;
   readonly people: readonly { readonly skin: Skin; readonly points: Float64Array }[];
   readonly helper: PosedHelper | null;
+  /** How far the helper's supporting leg is from the skin it should touch [m]; null where none touches. */
+  readonly supportGap: number | null;
   readonly scene: Scene;
   /** What has to be in the picture. */
   readonly clouds: readonly Float64Array[];
@@ -68,12 +73,16 @@ export function lookOf(body: Body, input: Pick<SceneInput, "look" | "specificati
   };
 }
 
-/** Poses the person, the things and the helper. */
-export function prepareScene(input: SceneInput): PreparedScene {
+/**
+ * Poses the person, the things and the helper.
+ * @param stays things that stay where another pose put them
+ */
+export function prepareScene(input: SceneInput, stand: Stand = STATED_STAND, stays?: PlacedThings): PreparedScene {
   const body = canonicalBody(input.body);
-  const frames = placeFrames(body, canonicalConfiguration(input.body, input.configuration));
   const specification = input.specification ?? null;
-  const placed = placeThings(body, frames, specification);
+  const computed = canonicalConfiguration(input.body, input.configuration);
+  const frames = placeFrames(body, clearArms(body, computed, specification));
+  const placed = stays ?? placeThings(body, frames, specification);
   const skin = skinOf(body, lookOf(body, input));
   const points = poseSkin(skin, frames, placed.supports);
   if (specification !== null) settleSkin(body, frames, specification, placed.tops, points);
@@ -82,31 +91,44 @@ export function prepareScene(input: SceneInput): PreparedScene {
   const faces: FacePlace[][] = [faceOf(body, frames, skin.look.older && skin.look.hair === "bun")];
   const things: Thing[] = [...placed.things];
   let helper: PosedHelper | null = null;
+  let gap: number | null = null;
   if (input.helper !== undefined) {
-    helper = poseHelper(
-      body,
-      frames,
-      skin,
-      points,
-      input.helper,
-      ground,
-      placed.footprints,
-      placed.rails,
-      input.helperBody === undefined ? undefined : canonicalBody(input.helperBody),
-    );
-    const helperSkin = skinOf(helper.body, {
-      owner: "helper",
-      hair: helper.body.size.sex === "female" ? "bun" : "short",
-      older: false,
-      footwear: "shoes",
-      hatch: false,
-      hands: helper.hands,
-    });
-    const helperPoints = poseSkin(helperSkin, helper.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]);
-    layHands(helperSkin, helperPoints, skin, points, helper.palms);
-    people.push({ skin: helperSkin, points: helperPoints });
-    faces.push(faceOf(helper.body, helper.reach.frames));
-    if (helper.seat > 0) things.push(stoolUnder(helper, ground));
+    const helperBody = input.helperBody === undefined ? undefined : canonicalBody(input.helperBody);
+    const join = (drawing: HelperDrawing, keepOutOf: readonly Rod[], how: Stand): PosedHelper => {
+      const posed = poseHelper(
+        body,
+        frames,
+        skin,
+        points,
+        drawing,
+        ground,
+        placed.footprints,
+        [...placed.rails, ...keepOutOf],
+        helperBody,
+        how,
+      );
+      const helperSkin = skinOf(posed.body, {
+        owner: "helper",
+        hair: posed.body.size.sex === "female" ? "bun" : "short",
+        older: false,
+        footwear: "shoes",
+        hatch: false,
+        hands: posed.hands,
+      });
+      const helperPoints = poseSkin(helperSkin, posed.reach.frames, [{ top: ground, footprint: null, depth: 0.2 }]);
+      layHands(helperSkin, helperPoints, skin, points, posed.palms);
+      people.push({ skin: helperSkin, points: helperPoints });
+      faces.push(faceOf(posed.body, posed.reach.frames));
+      if (posed.seat > 0) things.push(stoolUnder(posed, ground));
+      return posed;
+    };
+    helper = join(input.helper, [], stand);
+    const { leg } = helper;
+    const [person, first] = people;
+    if (leg?.support.touches === true && person !== undefined && first !== undefined)
+      gap = supportGap(first, person, leg.support, leg.side, leg.place);
+    if ((input.helper.people ?? 1) > 1)
+      join(secondHelper(input.helper), rodsOf(helper.body, helper.reach.frames), STATED_STAND);
   }
   const clouds = [...people.map((each) => each.points), ...things.map((thing) => thing.solid.points)];
   return {
@@ -115,6 +137,7 @@ export function prepareScene(input: SceneInput): PreparedScene {
     placed,
     people,
     helper,
+    supportGap: gap,
     clouds,
     scene: {
       people: people.map((each, k) => ({

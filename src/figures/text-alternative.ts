@@ -10,6 +10,8 @@ export interface PictureWords {
   readonly helper: string | null;
   /** What each hand does, in the order of the drawing's hands: "one hand under the weak buttock". */
   readonly hands: readonly string[];
+  /** What the helper's own knee, thigh, shin or foot does: "The raised thigh is a backrest". */
+  readonly support?: string | null;
   /** Where weight goes, the most first, with how much as words: "the weak foot", "both shoulder blades". */
   readonly weight: readonly string[];
   /** Joiners: between the last two of a list, and the beginning of the sentence on weight. */
@@ -28,6 +30,8 @@ export function textAlternative(figure: Pick<Figure, "prepared">, words: Picture
     const hands = words.hands.slice(0, figure.prepared.helper.palms.length);
     sentences.push(ended(hands.length === 0 ? words.helper : `${words.helper}, ${listed(hands, words.and)}`));
   }
+  const support = words.support ?? null;
+  if (support !== null && (figure.prepared.helper?.leg ?? null) !== null) sentences.push(ended(support));
   if (words.weight.length > 0) sentences.push(ended(`${words.weightIsOn} ${listed(words.weight, words.and)}`));
   return sentences;
 }

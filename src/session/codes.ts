@@ -27,5 +27,5 @@ export const EXCEPTION_KINDS = [
 export type ExceptionKind = (typeof EXCEPTION_KINDS)[number];
 
 /** What was decided after an exception. */
-export const NEXT_STEPS = ["goOn", "rest", "rungDown", "leaveItem", "callTherapist"] as const;
+export const NEXT_STEPS = ["goOn", "rest", "rungDown", "rungUp", "leaveItem", "callTherapist"] as const;
 export type NextStep = (typeof NEXT_STEPS)[number];

@@ -18,6 +18,14 @@ const GAVE_WAY = z.strictObject({
   how: z.exactOptional(z.enum(["folds", "snapsBack", "turns", "drops"])),
 });
 
+/** How far an assistant may go without calling, kept with the session as it was when it began. */
+const BOUNDS = z.strictObject({
+  fromRung: z.exactOptional(identifier),
+  toRung: z.exactOptional(identifier),
+  mostHelp: z.exactOptional(helpWord),
+  stopIf: z.exactOptional(z.array(z.string().min(1).max(200)).max(20)),
+});
+
 /** What the plan asked of one item, kept with the session so that the record stands by itself. */
 export const PLANNED_ITEM = z.strictObject({
   ...rungName,
@@ -25,6 +33,7 @@ export const PLANNED_ITEM = z.strictObject({
   repetitions: z.exactOptional(z.number().int().min(1).max(500)),
   holdSeconds: z.exactOptional(z.number().min(0).max(3600)),
   help: z.exactOptional(helpWord),
+  bounds: z.exactOptional(BOUNDS),
 });
 export type PlannedItem = z.infer<typeof PLANNED_ITEM>;
 
@@ -79,6 +88,14 @@ export const SESSION_EVENT = z.discriminatedUnion("kind", [
     activity: z.exactOptional(identifier),
     rung: z.exactOptional(identifier),
     words: z.exactOptional(freeWords),
+  }),
+  /** The therapist was called from the mat: about what, whether it may go on so, and what was said. */
+  event("therapistCalled", {
+    activity: z.exactOptional(identifier),
+    rung: z.exactOptional(identifier),
+    about: freeWords,
+    allowed: z.boolean(),
+    said: z.exactOptional(freeWords),
   }),
   event("settled", { words: z.exactOptional(freeWords) }),
   event("said", { words: freeWords }),

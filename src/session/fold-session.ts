@@ -38,6 +38,7 @@ export function foldSession(events: readonly SessionEvent[]): SessionState {
     said: of("said"),
     judgements: of("judgement"),
     incidents: of("incident"),
+    calls: of("therapistCalled"),
     signed,
     undone: [...undone],
     nextSequence: (all.at(-1)?.sequence ?? 0) + 1,

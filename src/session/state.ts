@@ -67,6 +67,7 @@ export interface SessionState {
   readonly said: readonly EventOf<"said">[];
   readonly judgements: readonly EventOf<"judgement">[];
   readonly incidents: readonly EventOf<"incident">[];
+  readonly calls: readonly EventOf<"therapistCalled">[];
   readonly signed: EventOf<"signed"> | null;
   /** Events that a later one took back. */
   readonly undone: readonly string[];

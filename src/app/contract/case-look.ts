@@ -25,7 +25,7 @@ export const LOOK_ENTRY = group("one task of the look", {
 });
 
 /** How much help, in the words of the log. */
-const HELP_WORDS = [
+export const HELP_WORDS = [
   "alone",
   "setUp",
   "standBy",

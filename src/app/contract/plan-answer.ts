@@ -65,6 +65,21 @@ export const WAY_BACK = z.object({
   hurry: z.array(z.string()),
 });
 
+/** A rung put in by hand against what keeps it out, for the record: against what, with the therapist's reason, in one sentence. */
+export const OVERRIDE = RUNG_NAME.extend({
+  why: z.string(),
+  against: z.array(REASON),
+  /** It is in the plan's reach; a stop rule, or no reason given, keeps it out. */
+  allowed: z.boolean(),
+  record: z.string(),
+});
+
+/** Why a plan is empty or far shorter than the slot, and what serves instead. */
+export const WHY_SHORT = z.object({
+  because: z.array(z.string()).min(1),
+  instead: z.array(z.object({ text: z.string(), source: z.string() })),
+});
+
 /** The whole answer to "what today?"; every field always present, null or empty where there is nothing. */
 export const PLAN_ANSWER = z.object({
   version: VERSION,
@@ -82,6 +97,9 @@ export const PLAN_ANSWER = z.object({
   ),
   /** Plans kept by an earlier version have nothing in `traded`. */
   solver: z.object({ status: z.string(), gap: z.number(), traded: z.array(z.string()).optional() }),
+  /** Plans kept by an earlier version have neither of these two. */
+  overrides: z.array(OVERRIDE).optional(),
+  whyShort: WHY_SHORT.nullable().optional(),
   changesSinceLast: z.array(z.object({ change: z.string(), because: z.string() })),
   takeNext: z.array(z.object({ finding: z.string(), wouldChange: z.string() })),
   contradictions: z.array(CONTRADICTION),

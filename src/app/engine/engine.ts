@@ -1,4 +1,5 @@
 import type { CatalogueAnswer } from "../contract/catalogue-answer.ts";
+import type { Argument, ArgumentAnswer, Comparison } from "../contract/argument.ts";
 import type { CaseFile } from "../contract/case-file.ts";
 import type { CheckAnswer } from "../contract/check-answer.ts";
 import type { RungEffort } from "../contract/effort-answer.ts";
@@ -13,6 +14,18 @@ export interface Wishes {
   readonly startIn?: string | null;
   readonly noFloor?: boolean;
   readonly barPositions?: readonly string[];
+  /** So many people are here today, where that differs from the findings. */
+  readonly helpers?: number;
+  /** Not at hand today. */
+  readonly without?: readonly string[];
+  /** Kept out by the plan and put in by hand, each with the therapist's reason; a stop rule is not overruled. */
+  readonly overrides?: readonly (RungName & { readonly why: string })[];
+}
+/** A plan as it is asked for. */
+export interface PlanQuestion {
+  readonly case: CaseFile;
+  readonly minutes: number;
+  readonly wishes?: Wishes;
 }
 export interface RungName {
   readonly activity: string;
@@ -114,6 +127,10 @@ export interface Engine {
   plan(caseFile: CaseFile, minutes: number, wishes?: Wishes): PlanAnswer;
   effort(caseFile: CaseFile, activity: string, rung?: string): readonly RungEffort[];
   catalogue(): CatalogueAnswer;
+  /** One thing said against a plan: what changes, what it costs, or why not. Nothing is taken over by asking. */
+  argue(caseFile: CaseFile, minutes: number, wishes: Wishes, argument: Argument): ArgumentAnswer;
+  /** Two plans side by side: what is in one and not in the other, why, and what the second costs. */
+  compare(first: PlanQuestion, second: PlanQuestion): Comparison;
   absence(caseFile: CaseFile, minutes: number, wishes: Wishes, of: RungName): AbsenceAnswer;
   sheet(caseFile: CaseFile, of: RungName): RungSheet;
   picture(caseFile: CaseFile, request: PictureRequest): Picture;

@@ -4,6 +4,7 @@ import { buildBody } from "../../mechanics/body/build.ts";
 import { positionRow } from "../../plan/session/session-plan.ts";
 import { ACTIVITIES, POSITIONS } from "../../practice/catalogue.ts";
 import type { PositionId } from "../../practice/codes.ts";
+import { boundsOf } from "../../session/bounds.ts";
 import { foldSession } from "../../session/fold-session.ts";
 import type { SessionEvent } from "../../session/events.ts";
 import {
@@ -95,6 +96,7 @@ export function therapistPaperOf(engine: Engine, file: CaseFile, plan: PlanAnswe
         ...item,
         effortWords: engine.sheet(file, item).asks[0]?.sentence ?? null,
         changed: changed.has(item.activity),
+        bounds: boundsOf(file.bounds ?? [], item.activity),
       })),
       catalogue: ACTIVITIES,
       positions: POSITIONS,

@@ -81,7 +81,8 @@ export function keepPeople(solver: LinearSolver): People {
   };
   return {
     today(file) {
-      const { label: _label, ...said } = file;
+      // What only words and papers use decides nothing here.
+      const { label: _label, bounds: _bounds, ...said } = file;
       const key = JSON.stringify(said);
       const known = people.get(key);
       if (known !== undefined) return known;

@@ -5,7 +5,7 @@ import type { SegmentId } from "../../mechanics/body/names.ts";
 import { type Frames, pointInRoom, pointJacobian } from "../../mechanics/pose/kinematics.ts";
 import type { Block } from "../props/solid.ts";
 import type { SoftRow } from "./least-squares.ts";
-import { HELPER_BALLS, PERSON_LIMB_RODS, PERSON_RODS } from "./stances.data.ts";
+import { HELPER_BALLS, OWN_ARM_BALLS, OWN_RODS, PERSON_LIMB_RODS, PERSON_RODS } from "./stances.data.ts";
 
 /** A thick rod that the helper's limbs keep clear of. */
 export interface Rod {
@@ -91,6 +91,40 @@ function ballsOf(body: Body): Ball[] {
   });
 }
 
+interface PlacedBall {
+  readonly segment: number;
+  readonly at: Vector;
+  readonly radius: number;
+}
+
+/** A row that moves two points apart along a direction; the second may stand still. */
+function apartRow(
+  body: Body,
+  frames: Frames,
+  ball: PlacedBall,
+  rod: { readonly near: Vector; readonly radius: number; readonly segment: number | null },
+  weight: number,
+): SoftRow | null {
+  const apart = subtract(ball.at, rod.near);
+  const distance = norm(apart);
+  const overlap = ball.radius + rod.radius - distance;
+  if (overlap <= 0 || distance < 1e-6) return null;
+  const direction = scale(apart, 1 / distance);
+  const own = pointJacobian(body, frames, ball.segment, ball.at);
+  const other = rod.segment === null ? null : pointJacobian(body, frames, rod.segment, rod.near);
+  const gradient = new Float64Array(own[0].length);
+  for (let i = 0; i < gradient.length; i++)
+    for (const k of [0, 1, 2] as const)
+      gradient[i] = (gradient[i] ?? 0) + direction[k] * ((own[k][i] ?? 0) - (other?.[k][i] ?? 0));
+  return { error: -overlap, gradient, weight };
+}
+
+function nearestOnRod(rod: { readonly from: Vector; readonly to: Vector }, at: Vector): Vector {
+  const along = subtract(rod.to, rod.from);
+  const t = Math.min(1, Math.max(0, dot(subtract(at, rod.from), along) / Math.max(1e-9, dot(along, along))));
+  return add(rod.from, scale(along, t));
+}
+
 /** A row for every overlap of the helper with the rods or the ground; the error is minus the depth. */
 export function keepApartRows(
   body: Body,
@@ -111,21 +145,58 @@ export function keepApartRows(
       });
     }
     for (const rod of rods) {
-      const along = subtract(rod.to, rod.from);
-      const t = Math.min(1, Math.max(0, dot(subtract(at, rod.from), along) / Math.max(1e-9, dot(along, along))));
-      const apart = subtract(at, add(rod.from, scale(along, t)));
-      const distance = norm(apart);
-      const overlap = ball.radius + rod.radius - distance;
-      if (overlap <= 0 || distance < 1e-6) continue;
-      const direction = scale(apart, 1 / distance);
-      const jacobian = pointJacobian(body, frames, segment, at);
-      const gradient = new Float64Array(jacobian[0].length);
-      for (let i = 0; i < gradient.length; i++)
-        gradient[i] =
-          direction[0] * (jacobian[0][i] ?? 0) +
-          direction[1] * (jacobian[1][i] ?? 0) +
-          direction[2] * (jacobian[2][i] ?? 0);
-      rows.push({ error: -overlap, gradient, weight: 0.9 * firmness });
+      const near = nearestOnRod(rod, at);
+      const row = apartRow(
+        body,
+        frames,
+        { segment, at, radius: ball.radius },
+        { near, radius: rod.radius, segment: null },
+        0.9 * firmness,
+      );
+      if (row !== null) rows.push(row);
+    }
+  }
+  return rows;
+}
+
+/**
+ * The same for forearms and hands and the body's own trunk, thighs and other arm.
+ * @param flesh how much thicker than a middling build the body is drawn
+ */
+export function keepOwnArmsApartRows(body: Body, frames: Frames, flesh = 1): SoftRow[] {
+  const mm = body.stature / 1000;
+  const rods: (Rod & { readonly segment: SegmentId })[] = [];
+  for (const row of OWN_RODS) {
+    for (const out of [1, -1]) {
+      const place = (up: number): Vector => pointInRoom(body, frames, row.segment, [0, row.out * out * mm, up * mm]);
+      rods.push({ from: place(row.from), to: place(row.to), radius: row.radius * mm * flesh, segment: row.segment });
+    }
+  }
+  for (const row of PERSON_LIMB_RODS) {
+    for (const side of SIDES) {
+      const id: SegmentId = `${row.segment}.${side}`;
+      const length = body.segments[body.segmentIndex[id]]?.length ?? 0;
+      rods.push({
+        from: pointInRoom(body, frames, id, [0, 0, 0]),
+        to: pointInRoom(body, frames, id, [0, 0, -length]),
+        radius: (row.radius - 6) * mm * flesh,
+        segment: id,
+      });
+    }
+  }
+  const rows: SoftRow[] = [];
+  for (const row of OWN_ARM_BALLS) {
+    for (const side of SIDES) {
+      const segment = body.segmentIndex[`${row.segment}.${side}`];
+      const at = pointInRoom(body, frames, segment, [0, 0, row.up * mm]);
+      for (const rod of rods) {
+        if (/^(upperArm|forearm)/.test(rod.segment) && rod.segment.endsWith(`.${side}`)) continue;
+        // An upper arm lies beside the trunk by nature.
+        if (row.segment === "upperArm" && !/^(thigh|shank)/.test(rod.segment)) continue;
+        const near = { near: nearestOnRod(rod, at), radius: rod.radius, segment: body.segmentIndex[rod.segment] };
+        const apart = apartRow(body, frames, { segment, at, radius: row.radius * mm }, near, 0.7);
+        if (apart !== null) rows.push(apart);
+      }
     }
   }
   return rows;

@@ -1,7 +1,7 @@
 import { cross, dot, norm, subtract, type Vector } from "../../quantity/vectors.ts";
 import type { Skin } from "../skin/build.ts";
 import type { PalmOnSite } from "./pose-helper.ts";
-import { nearestOnTriangle } from "./site-place.ts";
+import { nearestOnTriangle } from "../skin/nearest.ts";
 
 /** Skin this near a site can meet the hand; a finger deeper in than this is not on the skin at all [m]. */
 const AROUND = 0.2;

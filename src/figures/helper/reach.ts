@@ -29,7 +29,9 @@ import {
 import { limitsOf } from "../../mechanics/pose/targets.ts";
 import type { HelperStance } from "./drawing.ts";
 import { dampedStep, type SoftRow } from "./least-squares.ts";
-import { keepApartRows, type Rod } from "./keep-apart.ts";
+import { keepApartRows, keepOwnArmsApartRows, type Rod } from "./keep-apart.ts";
+import type { SkinPlace } from "./site-place.ts";
+import { type Support, supportRows } from "./support.ts";
 import { STANCES, type Stance } from "./stances.data.ts";
 
 /** What one hand of the helper goes to. */
@@ -40,6 +42,15 @@ export interface HandGoal {
   readonly outward: Vector;
   /** The limb the fingers go round, a direction; null where the hand lies flat. */
   readonly around: Vector | null;
+}
+
+/** What one leg of the helper does for the person. */
+export interface LegGoal {
+  readonly support: Support;
+  readonly side: Side;
+  readonly place: SkinPlace;
+  /** Further out than the limb is thick [m]. */
+  readonly extra: number;
 }
 
 export interface Reach {
@@ -119,6 +130,7 @@ export function reachFor(
   ground: number,
   gaze: Vector,
   firmness = 1,
+  leg: LegGoal | null = null,
 ): Reach {
   const row = STANCES[stance];
   const limits = limitsOf(body);
@@ -164,6 +176,8 @@ export function reachFor(
     );
     rows.push(...gazeRows(body, frames, gaze));
     rows.push(...keepApartRows(body, frames, rods, ground, firmness));
+    rows.push(...keepOwnArmsApartRows(body, frames));
+    if (leg !== null) rows.push(...supportRows(body, frames, leg.support, leg.side, leg.place, leg.extra));
     const wish = new Float64Array(n);
     for (let i = 0; i < body.angles.length; i++)
       wish[ROOT_FREEDOMS + i] = (start.angles[i] ?? 0) - (now.angles[i] ?? 0);

@@ -29,8 +29,10 @@ export const STANCES: Readonly<Record<HelperStance, Stance>> = {
 
 /** Balls by which the helper is kept out of the person: segment, place [mm in its frame], radius [mm]. */
 export const HELPER_BALLS = [
-  { segment: "head", front: 12, up: 130, radius: 105 },
+  { segment: "head", front: 12, up: 130, radius: 108 },
+  { segment: "head", front: -40, up: 190, radius: 80 },
   { segment: "thorax", front: 0, up: 90, radius: 125 },
+  { segment: "thorax", front: 0, up: 190, radius: 105 },
   { segment: "abdomen", front: 0, up: 80, radius: 115 },
   { segment: "pelvis", front: 0, up: 20, radius: 125 },
   { segment: "thigh", front: 0, up: -140, radius: 85 },
@@ -40,23 +42,46 @@ export const HELPER_BALLS = [
   { segment: "shank", front: 0, up: -290, radius: 48 },
   { segment: "foot", front: 20, up: -35, radius: 45 },
   { segment: "foot", front: 110, up: -50, radius: 42 },
-  { segment: "upperArm", front: 0, up: -140, radius: 50 },
+  { segment: "upperArm", front: 0, up: -20, radius: 60 },
+  { segment: "upperArm", front: 0, up: -110, radius: 54 },
+  { segment: "upperArm", front: 0, up: -190, radius: 50 },
   { segment: "forearm", front: 0, up: 0, radius: 46 },
-  { segment: "forearm", front: 0, up: -110, radius: 40 },
-  { segment: "forearm", front: 0, up: -200, radius: 34 },
+  { segment: "forearm", front: 0, up: -60, radius: 44 },
+  { segment: "forearm", front: 0, up: -120, radius: 40 },
+  { segment: "forearm", front: 0, up: -190, radius: 34 },
+] as const;
+
+/** Arms, which keep out of the body's own trunk and legs [mm]. */
+export const OWN_ARM_BALLS = [
+  { segment: "upperArm", up: -150, radius: 46 },
+  { segment: "upperArm", up: -220, radius: 44 },
+  { segment: "forearm", up: 0, radius: 41 },
+  { segment: "forearm", up: -60, radius: 40 },
+  { segment: "forearm", up: -120, radius: 36 },
+  { segment: "forearm", up: -190, radius: 31 },
+  { segment: "hand", up: -50, radius: 24 },
+  { segment: "hand", up: -110, radius: 16 },
+] as const;
+
+/** A body's own trunk, which its arms keep out of [mm]. */
+export const OWN_RODS = [
+  { segment: "thorax", from: 20, to: 150, radius: 100, out: 45 },
+  { segment: "abdomen", from: 20, to: 120, radius: 105, out: 40 },
+  { segment: "pelvis", from: 0, to: 90, radius: 110, out: 50 },
 ] as const;
 
 /** Rods along the person's segments [mm; shares of the length], as thick as the flesh. */
 export const PERSON_RODS = [
-  { segment: "head", from: 60, to: 170, radius: 92, out: 0 },
+  { segment: "head", from: 60, to: 170, radius: 96, out: 0 },
   { segment: "thorax", from: 0, to: 110, radius: 105, out: 60 },
+  { segment: "thorax", from: 110, to: 215, radius: 82, out: 75 },
   { segment: "abdomen", from: 20, to: 120, radius: 100, out: 40 },
   { segment: "pelvis", from: -10, to: 90, radius: 105, out: 60 },
 ] as const;
 export const PERSON_LIMB_RODS = [
-  { segment: "upperArm", radius: 50 },
-  { segment: "forearm", radius: 38 },
-  { segment: "thigh", radius: 74 },
+  { segment: "upperArm", radius: 54 },
+  { segment: "forearm", radius: 40 },
+  { segment: "thigh", radius: 78 },
   { segment: "shank", radius: 48 },
 ] as const;
 

@@ -29,6 +29,7 @@ const SETTLED = 3e-3;
 const SAME = 3e-4;
 /** Near the answer below this: the corners may then be taken as they are. */
 const CLOSE = 0.03;
+const MOST_PUSHES = 60;
 /** After so many rounds only steps that never overstep. */
 const PATIENT = 12;
 
@@ -77,22 +78,21 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
   }
   let residual = Number.MAX_VALUE;
   let round = 0;
-  let settled = false;
   const last = work.last.fill(0);
   let movedBefore = Number.MAX_VALUE;
+  const shareRow = sharing?.row ?? null;
+  /** Pushes for the present square, each time nearer to balance. */
+  const push = (): void => {
+    buildSide(statics, work, multipliers, shareRow);
+    solveBox(matrix, h, upper, box);
+    residual = updateMultipliers(n, whole, wholeSide, box.x, multipliers, held ? shareRow : null);
+  };
   for (; round < mostRounds; round++) {
-    buildMatrix(statics, work, sharing?.row ?? null, held ? BALANCE : NEAR);
+    buildMatrix(statics, work, shareRow, held ? BALANCE : NEAR);
     box.factored = false;
     buildPull(statics, work);
-    const polish = settled || round === mostRounds - 1 ? 60 : 1;
-    for (let p = 0; p < polish; p++) {
-      buildSide(statics, work, multipliers, sharing?.row ?? null);
-      solveBox(matrix, h, upper, box);
-      residual = updateMultipliers(n, whole, wholeSide, box.x, multipliers, held ? sharing.row : null);
-      if (residual < 1e-8 * statics.weight) break;
-    }
+    push();
     momentsOf(statics, work, box.x, moments);
-    if (settled) break;
     let moved = 0;
     let along = 0;
     for (let i = 0; i < angles; i++) {
@@ -109,20 +109,14 @@ export function shareByCubes(statics: Statics, capacities: Capacities, options: 
     const before = scale;
     ratios(from, allowed, ratio);
     scale = Math.max(1e-9, jointEfforts(joints, ratio, measure.efforts));
-    measureEfforts(
-      joints,
-      allowed,
-      from,
-      ratio,
-      scale,
-      power,
-      round > PATIENT ? 1 : moved < CLOSE * scale ? NEAR_BOW : FAR_BOW,
-      measure,
-    );
     const size = Math.max(scale, 0.05);
-    if (moved < SETTLED * size && Math.abs(scale - before) < SAME * size && residual < 1e-4 * statics.weight)
-      settled = true;
+    if (moved < SETTLED * size && Math.abs(scale - before) < SAME * size && residual < 1e-4 * statics.weight) break;
+    const bow = round > PATIENT ? 1 : moved < CLOSE * scale ? NEAR_BOW : FAR_BOW;
+    measureEfforts(joints, allowed, from, ratio, scale, power, bow, measure);
   }
+  // The square stays as it is; only the balance is driven home.
+  for (let p = 0; p < MOST_PUSHES && residual >= 1e-8 * statics.weight; p++) push();
+  momentsOf(statics, work, box.x, moments);
   const answer = ratios(moments, allowed, new Float64Array(angles));
   return {
     x: Float64Array.from(box.x),

@@ -16,6 +16,12 @@ export function writeSeen(input: NoteInput): readonly NoteSentence[] {
     ]),
     ...writeVitals(state, "during"),
     ...state.stops.map((stop) => sayStop(input, stop)),
+    ...state.calls.map(({ id, activity, about, allowed, said }) => ({
+      text: withStop(
+        `Therapist called${activity === undefined ? "" : ` at ${lowerFirst(nameActivity(input.catalogue, activity, input.person))}`}: ${about}${allowed ? "; may go on" : "; not gone on with"}${said === undefined ? "" : ` (${said})`}`,
+      ),
+      from: fromEvents(id),
+    })),
     ...state.incidents.map(({ id, what, done }) => ({
       text: withStop(`Incident: ${what}${done === undefined ? "" : `; done: ${done}`}`),
       from: fromEvents(id),
@@ -102,6 +108,7 @@ const NEXT_WORDS: Readonly<Record<NextStep, string>> = {
   goOn: "went on",
   rest: "rested",
   rungDown: "one rung down",
+  rungUp: "one rung up",
   leaveItem: "the item was not gone on with",
   callTherapist: "the therapist was called",
 };

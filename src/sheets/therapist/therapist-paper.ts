@@ -108,7 +108,13 @@ function rowCells(row: TherapistRow, picture: number): readonly Cell[] {
         ...(row.effort === null ? [] : [words([sans(row.effort)])]),
       ],
     },
-    { share: third, blocks: [words([sans(row.you)])] },
+    {
+      share: third,
+      blocks: [
+        words([sans(row.you)]),
+        ...(row.bounds === null ? [] : [words([bold("Assistant: "), sans(row.bounds)])]),
+      ],
+    },
     {
       share: fourth,
       blocks: [

@@ -1,5 +1,6 @@
 import { bodySideOf, type Laterality } from "../../quantity/sides.ts";
 import type { Activity } from "../../practice/activities/activity.ts";
+import { type AssistantBounds, sayBounds } from "../../session/bounds.ts";
 import type { Position } from "../../practice/positions/position.ts";
 import { findRung, lowerFirst, spaced, upperFirst, withStop } from "../note/rung-words.ts";
 import type { Picture, PlannedRung } from "../planned-rung.ts";
@@ -10,6 +11,8 @@ export interface TherapistItem extends PlannedRung {
   readonly effortWords: string | null;
   /** Other than last time: the line is marked. */
   readonly changed: boolean;
+  /** How far an assistant may go alone; null where the therapist set no bounds. */
+  readonly bounds?: AssistantBounds | null;
 }
 
 export interface TherapistSheetInput {
@@ -49,6 +52,8 @@ export interface TherapistRow {
   readonly dose: string;
   /** A box each: "knee falls out". */
   readonly faults: readonly string[];
+  /** "From half lift to full lift; at most a touch." */
+  readonly bounds: string | null;
 }
 
 export interface TherapistSheet {
@@ -135,9 +140,15 @@ function makeRow({ catalogue, person, picture }: TherapistSheetInput, item: Ther
       sets: item.dose.sets,
       dose: sayDose(item),
       faults: rung.faults.map(({ id }) => say(spaced(id))),
+      bounds: item.bounds === undefined || item.bounds === null ? null : say(sayBounds(item.bounds, nameIn(activity))),
     },
   ];
 }
+
+const nameIn =
+  ({ rungs }: Activity) =>
+  (id: string): string =>
+    lowerFirst(rungs.find((rung) => rung.id === id)?.name ?? spaced(id));
 
 function sayDose({ dose }: PlannedRung): string {
   const held = dose.holdSeconds === undefined || dose.holdSeconds === 0 ? null : `${dose.holdSeconds} s`;

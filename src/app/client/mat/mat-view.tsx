@@ -5,6 +5,7 @@ import { IncidentLeaf } from "../parts/incident-leaf.tsx";
 import { useCatalogue, usePlan } from "../plan/use-plan.ts";
 import { today } from "../record/identifiers.ts";
 import { goTo, pathOf } from "../shell/route.ts";
+import { CallLeaf } from "./call-leaf.tsx";
 import { AfterLast } from "./after-last.tsx";
 import { Memory } from "./memory.tsx";
 import { nextSetOf } from "./next-set.ts";
@@ -23,6 +24,7 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
   const [fromMemory, setFromMemory] = useState(false);
   const [measuring, setMeasuring] = useState(false);
   const [telling, setTelling] = useState(false);
+  const [calling, setCalling] = useState(false);
   const catalogue = useCatalogue();
   if (session === undefined) return <p className="small">One moment.</p>;
   const start = async (memory: boolean) => {
@@ -71,11 +73,14 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
       ) : next === null ? (
         <AfterLast person={person} session={session} />
       ) : (
-        <OneSet person={person} session={session} next={next} />
+        <OneSet person={person} session={session} next={next} catalogue={catalogue} />
       )}
       <div className="mat-tools no-print">
         <Button className="textlink" onPress={() => setMeasuring(true)}>
           Pressure and pulse
+        </Button>
+        <Button className="textlink" onPress={() => setCalling(true)}>
+          Ask the therapist…
         </Button>
         <Button className="textlink" onPress={() => setTelling(true)}>
           Incident…
@@ -98,6 +103,16 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
           setTelling(false);
         }}
       />
+      {calling && (
+        <CallLeaf
+          about="a question from the mat"
+          onBack={() => setCalling(false)}
+          onCalled={(call) => {
+            setCalling(false);
+            void session.add([{ kind: "therapistCalled", ...call }]);
+          }}
+        />
+      )}
       <VitalsLeaf open={measuring} session={session} onClose={() => setMeasuring(false)} />
     </>
   );

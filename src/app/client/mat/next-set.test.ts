@@ -76,4 +76,19 @@ describe("the set that comes next", () => {
     expect(nextSetOf(fold(exception("rungDown")), null)).toBeNull();
     expect(nextSetOf(fold(exception("leaveItem")), CATALOGUE)).toBeNull();
   });
+
+  it("goes on one rung up, and comes back to the planned rung where that was too much", () => {
+    const up = { ...exception("rungUp"), rung: "high", what: "other" };
+    const taken = [set("high"), up];
+    const three = {
+      ...CATALOGUE,
+      activities: CATALOGUE.activities.map((each) => ({ ...each, rungs: [...each.rungs, rung("top")] })),
+    };
+    expect(nextSetOf(fold(...taken), three)).toMatchObject({ rung: "top", set: 1, of: 1, plannedRung: "high" });
+    // There is nothing above the highest rung: it goes on where it is.
+    expect(nextSetOf(fold(...taken), CATALOGUE)).toMatchObject({ rung: "high", set: 2, of: 2 });
+    const back = { ...up, rung: "top", what: "gaveWay", next: "rungDown" };
+    expect(nextSetOf(fold(up, back), three)).toMatchObject({ rung: "high", set: 1, of: 2 });
+    expect(nextSetOf(fold(...taken, set("top")), three)).toBeNull();
+  });
 });

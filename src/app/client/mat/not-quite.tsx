@@ -4,9 +4,10 @@ import type { RungSheet } from "../../engine/engine.ts";
 import type { PlannedItem } from "../../../session/events.ts";
 import { Leaf } from "../parts/leaf.tsx";
 import type { NewEvent } from "../record/sessions.ts";
+import { type Called, CallLeaf } from "./call-leaf.tsx";
 import { HELP_WORDS, type HelpWord, sayHelp } from "../words/dose-words.ts";
 
-type What = "fault" | "help" | "fewer" | "gaveWay" | "pain" | "refused" | "other";
+type What = "fault" | "help" | "fewer" | "gaveWay" | "pain" | "refused" | "easy" | "other";
 const WHAT: readonly { readonly id: What; readonly name: string }[] = [
   { id: "fault", name: "a fault" },
   { id: "help", name: "more help" },
@@ -14,6 +15,7 @@ const WHAT: readonly { readonly id: What; readonly name: string }[] = [
   { id: "gaveWay", name: "a joint gave way" },
   { id: "pain", name: "pain" },
   { id: "refused", name: "did not want to" },
+  { id: "easy", name: "it was easy" },
   { id: "other", name: "another" },
 ];
 const OFTEN = [
@@ -25,10 +27,11 @@ const NEXT = [
   { id: "goOn", name: "Go on" },
   { id: "rest", name: "Rest longer" },
   { id: "rungDown", name: "One rung down" },
+  { id: "rungUp", name: "One rung up" },
   { id: "leaveItem", name: "Leave this item" },
   { id: "callTherapist", name: "Call the therapist" },
 ] as const;
-type Next = (typeof NEXT)[number]["id"];
+export type Next = (typeof NEXT)[number]["id"];
 const GAVE: readonly ("shoulder" | "elbow" | "wrist" | "trunk" | "hip" | "knee" | "ankle")[] = [
   "shoulder",
   "elbow",
@@ -44,19 +47,24 @@ export function NotQuite({
   sheet,
   planned,
   ticks,
+  outOf,
   onBack,
   onNoted,
 }: {
   readonly sheet: RungSheet;
   readonly planned: PlannedItem | null;
   readonly ticks: readonly string[];
+  /** Why this may not be done without calling the therapist; null where it may. */
+  readonly outOf: (wish: { readonly next: Next; readonly help: HelpWord | null }) => string | null;
   readonly onBack: () => void;
   readonly onNoted: (events: readonly NewEvent[]) => void;
 }) {
   const [what, setWhat] = useState<What>("fault");
   const [which, setWhich] = useState<string | null>(ticks[0] ?? null);
   const [often, setOften] = useState<number>(0);
-  const [next, setNext] = useState<Next>("goOn");
+  const [wanted, setNext] = useState<Next>("goOn");
+  const [calling, setCalling] = useState(false);
+  const next = wanted;
   const choices = choicesFor(what, sheet, planned);
   const chosen = choices.find(({ id }) => id === which) ?? null;
   const mend =
@@ -68,22 +76,35 @@ export function NotQuite({
   const turnTo = (to: What) => {
     setWhat(to);
     setWhich(null);
-    setNext(to === "gaveWay" ? "rungDown" : to === "pain" || to === "refused" ? "leaveItem" : "goOn");
+    setNext(
+      to === "gaveWay"
+        ? "rungDown"
+        : to === "pain" || to === "refused"
+          ? "leaveItem"
+          : to === "easy"
+            ? "rungUp"
+            : "goOn",
+    );
   };
-  const noted = () => {
+  const help = what === "help" ? (HELP_WORDS.find((word) => word === which) ?? null) : null;
+  const out = outOf({ next, help });
+  const calls = out ?? (next === "callTherapist" ? "a question" : null);
+  const noted = (call: Called | null) => {
     const { activity, rung } = sheet;
+    const next = call === null || call.allowed ? wanted : "leaveItem";
     const times = OFTEN[often]?.times === 0 ? (planned?.repetitions ?? 3) : (OFTEN[often]?.times ?? 1);
     const joint = what === "gaveWay" ? GAVE.find((each) => each === which) : undefined;
-    const help = what === "help" ? HELP_WORDS.find((word) => word === which) : undefined;
     const value = what === "fewer" || what === "pain" ? Number(which) : Number.NaN;
     const counted = what === "fault" || what === "gaveWay";
     const leaves = next === "leaveItem" && (what === "refused" || what === "pain");
     onNoted([
+      ...(call === null ? [] : [{ kind: "therapistCalled" as const, activity, rung, ...call }]),
       {
         kind: "setException",
         activity,
         rung,
-        what,
+        what: what === "easy" ? "other" : what,
+        ...(what === "easy" ? { which: "it was easy" } : {}),
         ...(chosen === null || joint !== undefined || Number.isFinite(value) ? {} : { which: chosen.id }),
         ...(counted ? { howOften: Math.max(1, Math.min(100, times)) } : {}),
         ...(Number.isFinite(value) ? { value } : {}),
@@ -99,11 +120,13 @@ export function NotQuite({
               rung,
               asPlanned: false,
               ...(what === "fewer" && Number.isFinite(value) ? { repetitions: value } : {}),
-              ...(help === undefined ? {} : { help }),
+              ...(help === null ? {} : { help }),
             },
           ]),
     ]);
   };
+  if (calling && calls !== null)
+    return <CallLeaf about={calls} onBack={() => setCalling(false)} onCalled={(call) => noted(call)} />;
   return (
     <Leaf open onClose={onBack} label="What was other than planned" className="not-quite">
       <div className="quite-columns">
@@ -133,12 +156,21 @@ export function NotQuite({
           <Choice key={id} chosen={next === id} name={name} onPress={() => setNext(id)} />
         ))}
       </div>
+      {out !== null && (
+        <p className="stopbox quite-out" role="status">
+          Out of bounds: {out}. Call the therapist.
+        </p>
+      )}
       <div className="quite-foot">
         <Button className="press mat-other" onPress={onBack}>
           Back
         </Button>
-        <Button className="press filled mat-done" isDisabled={choices.length > 0 && which === null} onPress={noted}>
-          Noted, go on
+        <Button
+          className="press filled mat-done"
+          isDisabled={choices.length > 0 && which === null}
+          onPress={() => (calls === null ? noted(null) : setCalling(true))}
+        >
+          {calls === null ? "Noted, go on" : "Call the therapist…"}
         </Button>
       </div>
     </Leaf>

@@ -8,6 +8,10 @@ import { type Stretch, stretchesOf } from "../session-line/stretches.ts";
 import { useWidth } from "../session-line/use-width.ts";
 import { useTicks } from "../plan/ticks.ts";
 import type { NextSet } from "./next-set.ts";
+import type { CatalogueAnswer } from "../../contract/catalogue-answer.ts";
+import type { RungName } from "../../engine/engine.ts";
+import { CallLeaf } from "./call-leaf.tsx";
+import { useBounds } from "./use-bounds.ts";
 import { NotQuite } from "./not-quite.tsx";
 import { StopLeaf } from "./stop-leaf.tsx";
 import { Timer, useSeconds } from "./timer.tsx";
@@ -21,10 +25,12 @@ export function OneSet({
   person,
   session,
   next,
+  catalogue,
 }: {
   readonly person: KeptPerson;
   readonly session: OpenSession;
   readonly next: NextSet;
+  readonly catalogue: CatalogueAnswer | null;
 }) {
   const of = { activity: next.activity, rung: next.rung };
   const sheet = shown(useAnswer(person.case, "sheet", [person.case, of]));
@@ -37,17 +43,21 @@ export function OneSet({
   const [count, setCount] = useState(0);
   const [rest, setRest] = useState<number | null>(null);
   const [undo, setUndo] = useState<readonly string[] | null>(null);
-  const [dialog, setDialog] = useState<"notQuite" | "stop" | null>(null);
+  const [dialog, setDialog] = useState<"notQuite" | "stop" | "call" | null>(null);
   const [ticks, setTicks] = useTicks(person.id, of);
   const { add, state } = session;
   const stopped = state.phase === "stopped";
+  const bounds = planned?.bounds ?? null;
+  const limits = useBounds({ bounds, catalogue, state, of });
 
+  const { out } = limits;
   const done = useCallback(async () => {
+    if (out !== null) return setDialog("call");
     const ids = await add([{ kind: "setDone", activity: next.activity, rung: next.rung, asPlanned: true }]);
     setUndo(ids);
     setCount(0);
     setRest(item?.dose.restSeconds ?? 0);
-  }, [add, item, next.activity, next.rung]);
+  }, [add, item, next.activity, next.rung, out]);
 
   useEffect(() => {
     if (undo === null) return;
@@ -112,10 +122,15 @@ export function OneSet({
             : ""}
         </p>
       </div>
+      {bounds !== null && (
+        <p className={out === null ? "mat-bounds" : "mat-bounds stopbox"}>
+          {out === null ? limits.words : `Out of bounds: ${out}. Call the therapist before it is done.`}
+        </p>
+      )}
       <Figure answer={picture} wait="The picture is being drawn" className="mat-picture" />
       <div className="mat-presses">
         <Button className="press filled mat-done" onPress={() => void done()}>
-          Done as planned
+          {out === null ? "Done as planned" : "Call the therapist…"}
         </Button>
         {undo !== null ? (
           <Button className="press mat-other" onPress={() => void takeBack()}>
@@ -135,12 +150,28 @@ export function OneSet({
           sheet={sheet}
           planned={planned}
           ticks={ticks}
+          outOf={limits.outOf}
           onBack={() => setDialog(null)}
           onNoted={async (events) => {
             setDialog(null);
             setCount(0);
             setTicks([]);
             setUndo(await add(events));
+          }}
+        />
+      )}
+      {dialog === "call" && out !== null && (
+        <CallLeaf
+          about={out}
+          onBack={() => setDialog(null)}
+          onCalled={(call) => {
+            setDialog(null);
+            void add([
+              { kind: "therapistCalled", ...of, ...call },
+              ...(call.allowed
+                ? []
+                : [{ kind: "itemSkipped" as const, ...itemOf(next), because: "out of the assistant's bounds" }]),
+            ]);
           }}
         />
       )}
@@ -155,6 +186,11 @@ export function OneSet({
       )}
     </div>
   );
+}
+
+/** The planned item a set belongs to, whatever rung it is done at. */
+function itemOf({ activity, plannedRung }: NextSet): RungName {
+  return { activity, rung: plannedRung };
 }
 
 /** The session as a thin line over the set, to see where one is. */

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from "react";
-import type { SessionEvent } from "../../../session/events.ts";
+import { boundsOf } from "../../../session/bounds.ts";
+import type { PlannedItem, SessionEvent } from "../../../session/events.ts";
 import { foldSession } from "../../../session/fold-session.ts";
 import type { SessionState } from "../../../session/state.ts";
 import type { PlanAnswer, PlanItemAnswer } from "../../contract/plan-answer.ts";
@@ -88,7 +89,12 @@ export async function startSession(person: KeptPerson, kept: KeptPlan): Promise<
     kept.plan.items.some((item) => item.activity === activity && item.rung === rung),
   );
   await addEvents(person.id, session, kept.plan.version.knowledge, [
-    { kind: "sessionStarted", person: person.id, plan: kept.id, items: kept.plan.items.map(plannedItem) },
+    {
+      kind: "sessionStarted",
+      person: person.id,
+      plan: kept.id,
+      items: kept.plan.items.map((item) => plannedItem(item, person)),
+    },
     ...reasons.map(
       ({ activity, rung, why }): NewEvent => ({
         kind: "judgement",
@@ -99,7 +105,8 @@ export async function startSession(person: KeptPerson, kept: KeptPlan): Promise<
   await changePerson(person.id, { session });
 }
 
-function plannedItem({ activity, rung, dose, help }: PlanItemAnswer) {
+function plannedItem({ activity, rung, dose, help }: PlanItemAnswer, person: KeptPerson): PlannedItem {
+  const bounds = boundsOf(person.case.bounds ?? [], activity);
   const { sets, repetitions, holdSeconds } = dose;
   return {
     activity,
@@ -108,5 +115,6 @@ function plannedItem({ activity, rung, dose, help }: PlanItemAnswer) {
     ...(repetitions === undefined ? {} : { repetitions }),
     ...(holdSeconds === undefined ? {} : { holdSeconds }),
     ...(help === null ? {} : { help: help.words }),
+    ...(bounds === null ? {} : { bounds }),
   };
 }

@@ -9,6 +9,7 @@ const KINDS: Readonly<Record<SessionEvent["kind"], string>> = {
   itemSkipped: "not done",
   stopped: "stop",
   settled: "settled",
+  therapistCalled: "call",
   said: "said",
   judgement: "you",
   signed: "signed",

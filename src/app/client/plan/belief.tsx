@@ -2,6 +2,7 @@ import { Button } from "react-aria-components";
 import type { PlanAnswer } from "../../contract/plan-answer.ts";
 import type { KeptPerson } from "../record/database.ts";
 import { changePerson } from "../record/people.ts";
+import { BoundsLine } from "./bounds-line.tsx";
 import { sayPath } from "../words/person-words.ts";
 
 /** What the plan rests on: cautions once, findings that contradict each other, what is assumed, what to find out next. */
@@ -23,6 +24,12 @@ export function Belief({ person, plan }: { readonly person: KeptPerson; readonly
           </ul>
         </section>
       )}
+      <section>
+        <h3>An assistant, the whole session</h3>
+        <p>
+          <BoundsLine person={person} activity={null} />
+        </p>
+      </section>
       {plan.contradictions.map(({ findings, believed, because }) => (
         <section key={findings.join()} className="stopbox">
           <h3>Two findings disagree</h3>

@@ -8,6 +8,7 @@ import type { KeptPerson } from "../record/database.ts";
 import { pathOf } from "../shell/route.ts";
 import { sayDose } from "../words/dose-words.ts";
 import { AboveFigure, type MarkedLine } from "./above-figure.tsx";
+import { BoundsLine } from "./bounds-line.tsx";
 import { useTicks } from "./ticks.ts";
 
 const ITEM_WIDTH = 420;
@@ -69,6 +70,10 @@ export function ItemPanel({
             <dd>{sheet.good}</dd>
             <dt>How much</dt>
             <dd>{sayDose(item.dose)}</dd>
+            <dt>Assistant</dt>
+            <dd>
+              <BoundsLine key={activity} person={person} activity={activity} />
+            </dd>
           </dl>
         )}
       </div>

@@ -29,7 +29,7 @@ export function nameOfRung(catalogue: CatalogueAnswer | null, activity: string, 
     : `${found.name}: ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 /** Where an activity comes twice its rungs tell them apart. */
-function nameOfRungAlone(catalogue: CatalogueAnswer | null, activity: string, rung: string): string {
+export function nameOfRungAlone(catalogue: CatalogueAnswer | null, activity: string, rung: string): string {
   return (
     catalogue?.activities.find(({ id }) => id === activity)?.rungs.find(({ id }) => id === rung)?.name ?? spell(rung)
   );
