@@ -123,6 +123,7 @@ import { proneToWedgeProne } from "./transitions/tables/prone-to-wedge-prone.dat
 import { wedgeProneToProne } from "./transitions/tables/wedge-prone-to-prone.data.ts";
 import { wedgeProneToProneOnElbows } from "./transitions/tables/wedge-prone-to-prone-on-elbows.data.ts";
 import { SITTING_LADDERS, SITTING_POSITIONS, SITTING_WAYS } from "./catalogue-sitting.ts";
+import { STANDING_LADDERS, STANDING_POSITIONS, STANDING_WAYS } from "./catalogue-standing.ts";
 import { KNEELING_LADDERS, KNEELING_POSITIONS, KNEELING_WAYS } from "./catalogue-kneeling.ts";
 
 /** Every ladder, in the order of the day's positions: lying, prone, sitting, hands and knees, kneeling, standing. */
@@ -179,6 +180,7 @@ export const ACTIVITIES: readonly Activity[] = [
   barsStrongStep,
   barsWeakStepAndWalk,
   ...KNEELING_LADDERS,
+  ...STANDING_LADDERS,
 ];
 
 /** Every position that has its row. */
@@ -204,6 +206,7 @@ export const POSITIONS: readonly Position[] = [
   standingInBars,
   walkingInBars,
   ...KNEELING_POSITIONS,
+  ...STANDING_POSITIONS,
 ];
 
 /** Every way from one position to another. */
@@ -257,4 +260,5 @@ export const TRANSITIONS: readonly Transition[] = [
   walkingInBarsToStandingInBars,
   ...SITTING_WAYS,
   ...KNEELING_WAYS,
+  ...STANDING_WAYS,
 ];

@@ -28,7 +28,13 @@ const FETCHED: readonly EquipmentId[] = [
   "quadCane",
   "walker",
 ];
-const SITTING = ["long-sitting", "short-sitting", "side-sitting-on-weak-hip", "side-sitting-on-strong-hip"];
+const SITTING = [
+  "long-sitting",
+  "short-sitting",
+  "perch-sitting",
+  "side-sitting-on-weak-hip",
+  "side-sitting-on-strong-hip",
+];
 const STANDING = [
   "standing",
   "standing-in-bars",

@@ -28,8 +28,8 @@ export const STRONG_BLADE_OFF_WALL: PoseSpecification = {
 /** A hand's breadth off the wall, which stays as a stop behind. */
 export const OFF_THE_WALL: PoseSpecification = {
   ...SITTING_AGAINST_WALL,
-  pelvis: { pitchDeg: -9 },
-  trunkDeg: { lumbarFlexion: 8, thoraxFlexion: 6, neckFlexion: 0 },
+  pelvis: { pitchDeg: -6 },
+  trunkDeg: { lumbarFlexion: 12, thoraxFlexion: 9, neckFlexion: -3 },
   contacts: [...LONG_SEATED, WEAK_HAND_ON_THIGH, STRONG_HAND_ON_THIGH],
 };
 const WEAK_HAND_ON_MAT: ContactSpecification = { patch: "hand.weak", on: "mat", role: "both", effort: "rest" };

@@ -208,21 +208,21 @@ export const SEAT_GOES_TO_WEAK: PoseSpecification = { ...EDGE_SEAT_OFF, strongDe
 /* Backward and forward on the edge, one hip at a time. */
 export const STRONG_HIP_GOES_BACK: PoseSpecification = {
   ...FREE_SITTING,
-  pelvis: { pitchDeg: 6, rollToStrongDeg: -9, turnToWeakDeg: -8 },
+  pelvis: { pitchDeg: 6, rollToStrongDeg: -11, turnToWeakDeg: -8 },
   trunkDeg: { ...WAIST, lumbarFlexion: 6, lumbarSideBend: -6 },
   bothDeg: { ...SITTING_DEG, hipFlexion: 94 },
   contacts: [...WEAK_HIP_ON_SEAT, ...FEET_ON_FLOOR, ...HANDS_ON_THIGHS],
 };
 export const WEAK_HIP_GOES_BACK: PoseSpecification = {
   ...FREE_SITTING,
-  pelvis: { pitchDeg: 6, rollToStrongDeg: 9, turnToWeakDeg: 8 },
+  pelvis: { pitchDeg: 6, rollToStrongDeg: 11, turnToWeakDeg: 8 },
   trunkDeg: { ...WAIST, lumbarFlexion: 6, lumbarSideBend: 6 },
   bothDeg: { ...SITTING_DEG, hipFlexion: 94 },
   contacts: [...STRONG_HIP_ON_SEAT, ...FEET_ON_FLOOR, ...HANDS_ON_THIGHS],
 };
 export const WEAK_HIP_GOES_AHEAD: PoseSpecification = {
   ...FREE_SITTING,
-  pelvis: { pitchDeg: -4, rollToStrongDeg: 9, turnToWeakDeg: -8 },
+  pelvis: { pitchDeg: -4, rollToStrongDeg: 11, turnToWeakDeg: -8 },
   trunkDeg: { ...WAIST, lumbarFlexion: 6, lumbarSideBend: 7 },
   bothDeg: { ...SITTING_DEG, hipFlexion: 86 },
   contacts: [...STRONG_HIP_ON_SEAT, ...FEET_ON_FLOOR, ...HANDS_ON_THIGHS],
