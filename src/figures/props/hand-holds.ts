@@ -29,8 +29,7 @@ export function railAt(hand: Vector, floor: number, rises: number): readonly Tub
   ];
 }
 
-/** How steeply a flight climbs along the way ahead, from the step that is stood on and the foot on the other level. */
-export function riseOf(step: Block, rise: number, hipsX: number): number {
-  const middle = (step.fromX + step.toX) / 2;
-  return (middle >= hipsX - 0.02 ? 1 : -1) * Math.min(0.65, rise / Math.max(0.2, step.toX - step.fromX));
+/** How steeply a flight climbs, metres up for each metre along it, from one of its steps. */
+export function riseOf(step: Block, rise: number): number {
+  return Math.min(0.65, rise / Math.max(0.2, step.toX - step.fromX));
 }

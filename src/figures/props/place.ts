@@ -18,6 +18,7 @@ import {
   type Thing,
   type Tube,
 } from "./solid.ts";
+import { edgeOfStep } from "./step-edge.ts";
 
 export interface PlacedThings {
   readonly things: readonly Thing[];
@@ -95,9 +96,11 @@ export function placeThings(body: Body, frames: Frames, pose: PoseSpecification 
       if (surface.kind === "rail") rails.push(...rods);
       continue;
     }
-    const block = blockFor(body, frames, surface, points, top, floor);
+    const set = blockFor(body, frames, surface, points, top, floor);
+    const { block, climbs } =
+      surface.id === "step" ? edgeOfStep(body, frames, pose, set) : { block: set, climbs: 1 as const };
     footprints.push(block);
-    if (surface.kind === "step") climb = riseOf(block, top - floor, frames.positions[0]?.[0] ?? 0);
+    if (surface.kind === "step") climb = climbs * riseOf(block, top - floor);
     if (surface.kind === "wedge") {
       const wedge = wedgeUnder(body, frames, block, mean(points.map((p) => p[0])));
       things.push(wedge.thing);

@@ -135,6 +135,8 @@ function byRoom(findings: Findings, activity: Activity, rung: Rung): Reason[] {
   const floorOnly = rung.places.length > 0 && rung.places.every((place) => place === "floorMat");
   if (findings.place === "bed" && rung.places.length > 0 && !rung.places.includes("bed"))
     reasons.push({ rule: "place", detail: "Not done in bed.", source: "common-practice" });
+  if (findings.place !== "bed" && rung.places.length > 0 && rung.places.every((place) => place === "bed"))
+    reasons.push({ rule: "place", detail: "Done in a bed, not on a mat.", source: "common-practice" });
   if (floorOnly && !findings.helpers.canKneel)
     reasons.push({
       rule: "helperKneels",

@@ -34,7 +34,7 @@ const STAY: Way = { steps: [], minutes: 0, strengthShare: 0, kneelDowns: 0, side
 const KNEEL_MINUTES = 1.5;
 const SIDE_MINUTES = 0.5;
 
-/** The transitions open to this person today: nothing barred by a condition, helpers enough, no kneeling where the helper cannot. */
+/** The transitions open to this person today: nothing barred by a condition, no bed where there is none, helpers enough, no kneeling where the helper cannot. */
 export function findWays(findings: Findings, precautions: readonly PrecautionFinding[]): Ways {
   const known = new Set(POSITIONS.map((position) => position.id));
   const open = TRANSITIONS.filter(
@@ -42,6 +42,7 @@ export function findWays(findings: Findings, precautions: readonly PrecautionFin
       transition.from !== transition.to &&
       known.has(transition.from) &&
       known.has(transition.to) &&
+      (findings.place === "bed" || transition.places.some((place) => place !== "bed")) &&
       transition.helpersNeeded <= Math.max(1, findings.helpers.count) &&
       (transition.kneelDowns === 0 ||
         findings.helpers.canKneel ||

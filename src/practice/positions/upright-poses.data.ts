@@ -4,7 +4,7 @@ import { ARM_DOWN, FOOT_STRONG, FOOT_WEAK, LEG_STANDING } from "./standing-poses
 /** Poses standing away from the bars: at the mat, in stride, at a wall, with a cane, at steps. Angles: "judgement", adjusted until they closed. */
 
 /** The mat's edge behind the calves, as high as the hollow of the knee. */
-export const MAT_BEHIND: SurfaceSpecification = { id: "seat", kind: "seat", height: { of: "kneeHollow" }, under: ["buttock.weak", "buttock.strong"], depthCm: 60, widthCm: 130 };
+export const MAT_BEHIND: SurfaceSpecification = { id: "seat", kind: "seat", height: { of: "kneeHollow" }, under: ["buttock.weak", "buttock.strong"], depthCm: 60, widthCm: 70 };
 /** A table ahead at the strong side, for a flat hand. */
 export const HAND_TABLE: SurfaceSpecification = { id: "table", kind: "table", height: { of: "hipStanding", plusCm: 8 }, under: ["hand.strong"], depthCm: 40, widthCm: 50 };
 export const HAND_FLAT: ContactSpecification = { patch: "hand.strong", on: "table", role: "both" };

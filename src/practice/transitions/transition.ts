@@ -1,7 +1,9 @@
 import type { Side } from "../../quantity/sides.ts";
+import type { SiteId } from "../../mechanics/help/sites.ts";
 import type { PoseSpecification } from "../../mechanics/pose/specification.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
-import type { DemandId, EquipmentId, PlaceId, PositionId } from "../codes.ts";
+import type { RungHelper } from "../activities/activity.ts";
+import type { Approach, DemandId, EquipmentId, PlaceId, PositionId } from "../codes.ts";
 
 /** The way from one position to another in numbered steps, with the helper's move at each. Weak and strong only. */
 export interface Transition {
@@ -14,6 +16,8 @@ export interface Transition {
   readonly kind?: "arrival" | "leaving";
   /** In the order done; the number of a step is its place in the list. */
   readonly steps: readonly TransitionStep[];
+  /** Two to four moments on the way, in order, each posed, computed and drawn; absent where none are set. */
+  readonly keyPoses?: readonly KeyPose[];
   /** What the person needs for it: range, strength, understanding. */
   readonly prerequisites: readonly string[];
   /** People needed besides the person; what the second one does stands in `secondHelper`. */
@@ -47,4 +51,17 @@ export interface TransitionStep {
   /** At most six words; null where nothing is said. */
   readonly words: string | null;
   readonly pose?: PoseSpecification;
+}
+
+/** One moment on the way, still enough to be computed and drawn. */
+export interface KeyPose {
+  /** The number of the step it shows, from 1. */
+  readonly step: number;
+  readonly pose: PoseSpecification;
+  /** The helper at this moment: place, hands, thigh, and where help is counted. */
+  readonly helper: RungHelper;
+  /** Where the body lies on the helper's thigh; null where it does not. */
+  readonly onThigh: SiteId | null;
+  /** What is asked of the weak arm here: laid down or carried, lent as a post, or trained. */
+  readonly weakArm: Approach;
 }

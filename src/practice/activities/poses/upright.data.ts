@@ -6,7 +6,6 @@ import {
   FINGERTIPS,
   HAND_FLAT,
   HAND_TABLE,
-  MAT_BEHIND,
   STANDING_AT_WALL,
   STANDING_FREE,
   STANDING_HAND_FLAT,
@@ -31,8 +30,8 @@ export const STANDING_FINGERTIPS: PoseSpecification = { ...STANDING_HAND_FLAT, c
 export const LOOKING_OVER_WEAK: PoseSpecification = { ...STANDING_FREE, trunkDeg: { thoraxTurn: 16, lumbarTurn: 5, neckTurn: 50 } };
 
 /** No sharing between the feet: the shift says where the weight is. */
-const SHIFTED_FREE: PoseSpecification = UPRIGHT;
-const SHIFTED_HAND_FLAT: PoseSpecification = { ...UPRIGHT, strongDeg: ARM_ON_TABLE, surfaces: [MAT_BEHIND, HAND_TABLE], contacts: [...BOTH_FEET, HAND_FLAT] };
+const SHIFTED_FREE: PoseSpecification = { ...UPRIGHT, surfaces: [] };
+const SHIFTED_HAND_FLAT: PoseSpecification = { ...UPRIGHT, strongDeg: ARM_ON_TABLE, surfaces: [HAND_TABLE], contacts: [...BOTH_FEET, HAND_FLAT] };
 export const TO_STRONG_HAND_FLAT: PoseSpecification = { ...SHIFTED_HAND_FLAT, shift: { toWeakCm: -5 } };
 export const TO_WEAK_HAND_FLAT: PoseSpecification = { ...SHIFTED_HAND_FLAT, shift: { toWeakCm: 5 } };
 export const TO_WEAK_FREE: PoseSpecification = { ...SHIFTED_FREE, shift: { toWeakCm: 6 } };
@@ -95,6 +94,8 @@ export const REACH_ACROSS: PoseSpecification = {
   strongDeg: { shoulderFlexion: 62, shoulderAbduction: -20, elbowFlexion: 12, pronation: 100 },
   shift: { toWeakCm: 5 },
 };
+/** Stands ahead of the weak knee; the hand comes down to it and lays no weight on it. */
+const STOOL_AHEAD: SurfaceSpecification = { id: "stool", kind: "stool", height: { cm: 40 }, under: ["hand.strong"], depthCm: 30, widthCm: 30 };
 /** Down to a stool ahead of the weak knee. */
 export const REACH_LOW: PoseSpecification = {
   ...SHIFTED_FREE,
@@ -104,27 +105,28 @@ export const REACH_LOW: PoseSpecification = {
   weakDeg: { shoulderFlexion: 42, elbowFlexion: 10, pronation: 90 },
   strongDeg: { shoulderFlexion: 78, shoulderAbduction: -8, elbowFlexion: 14, pronation: 140 },
   shift: { forwardCm: -9, toWeakCm: 2 },
+  surfaces: [STOOL_AHEAD],
 };
 
 /** The strong foot rests on a low block. */
 export const STRONG_ON_LOW_BLOCK: PoseSpecification = {
   ...SHIFTED_HAND_FLAT,
   strongDeg: { ...ARM_ON_TABLE, hipFlexion: 34, kneeFlexion: 36, ankleDorsiflexion: 8 },
-  surfaces: [MAT_BEHIND, HAND_TABLE, BLOCK],
+  surfaces: [HAND_TABLE, BLOCK],
   contacts: [FOOT_WEAK, STRONG_RESTS_ON_STEP, HAND_FLAT],
   shift: { toWeakCm: 4 },
 };
 export const STRONG_ON_HIGH_BLOCK: PoseSpecification = {
   ...STRONG_ON_LOW_BLOCK,
   strongDeg: { ...ARM_ON_TABLE, hipFlexion: 60, kneeFlexion: 66, ankleDorsiflexion: 9 },
-  surfaces: [MAT_BEHIND, HAND_TABLE, HIGH_BLOCK],
+  surfaces: [HAND_TABLE, HIGH_BLOCK],
   contacts: [FOOT_WEAK, STRONG_RESTS_ON_STEP, FINGERTIPS],
   shift: { toWeakCm: 7 },
 };
 export const STRONG_ON_HIGH_BLOCK_FREE: PoseSpecification = {
   ...SHIFTED_FREE,
   strongDeg: { hipFlexion: 60, kneeFlexion: 66, ankleDorsiflexion: 9 },
-  surfaces: [MAT_BEHIND, HIGH_BLOCK],
+  surfaces: [HIGH_BLOCK],
   contacts: [FOOT_WEAK, STRONG_RESTS_ON_STEP],
   shift: { forwardCm: 1, toWeakCm: 8 },
 };
@@ -148,7 +150,7 @@ export const WEAK_FOOT_ON_BLOCK: PoseSpecification = {
   ...SHIFTED_HAND_FLAT,
   trunkDeg: OVER_STRONG,
   weakDeg: { hipFlexion: 52, kneeFlexion: 56, ankleDorsiflexion: 6 },
-  surfaces: [MAT_BEHIND, HAND_TABLE, { ...BLOCK, height: { cm: 10 }, under: ["foot.weak"] }],
+  surfaces: [HAND_TABLE, { ...BLOCK, height: { cm: 10 }, under: ["foot.weak"] }],
   contacts: [FOOT_STRONG, WEAK_RESTS_ON_STEP, FINGERTIPS],
   shift: { forwardCm: 1, toWeakCm: -8 },
 };

@@ -121,6 +121,8 @@ const LOW_STEP: SurfaceSpecification = { id: "step", kind: "step", height: { cm:
 const HIGH_STEP: SurfaceSpecification = { ...LOW_STEP, height: { cm: 12 } };
 const WEAK_ON_STEP: ContactSpecification = { patch: "foot.weak", on: "step", role: "both" };
 const STRONG_ON_STEP: ContactSpecification = { patch: "foot.strong", on: "step", role: "both" };
+/** On the way down the heel of the foot that stays behind comes up; its ball stands near the edge. */
+const STRONG_BALL_ON_STEP: ContactSpecification = { patch: "forefoot.strong", on: "step", role: "both" };
 const UP_ON_WEAK: PoseSpecification = {
   ...IN_BARS,
   pelvis: { pitchDeg: 10 },
@@ -198,6 +200,7 @@ export const CANE_STRONG_FOOT_PASSES: PoseSpecification = {
 export const CANE_STRONG_FOOT_PASSES_LIGHT: PoseSpecification = { ...CANE_STRONG_FOOT_PASSES, trunkDeg: OVER_WEAK, strongDeg: { ...ARM_ON_CANE, ...PASSING, shoulderAbduction: -4 }, contacts: [FOOT_WEAK, HAND_LIGHT_ON_CANE], shift: { toWeakCm: 9 } };
 
 const KERB: SurfaceSpecification = { id: "step", kind: "block", height: { cm: 12 }, under: ["foot.strong"], depthCm: 60, widthCm: 110 };
+const KERB_BEHIND: SurfaceSpecification = { ...KERB, under: ["forefoot.strong"] };
 /** Up the kerb: the strong foot is up and lifts, the weak ball and the cane are still below. */
 export const KERB_STRONG_UP: PoseSpecification = {
   ...WITH_CANE,
@@ -224,13 +227,12 @@ export const KERB_WEAK_FOLLOWS: PoseSpecification = {
 /** Down the kerb: the cane is down, the weak foot reaches the road, the strong knee lets down. */
 export const KERB_WEAK_DOWN: PoseSpecification = {
   ...WITH_CANE,
-  trunkDeg: OVER_STRONG,
   pelvis: { pitchDeg: 8 },
-  weakDeg: { ...ARM_DOWN, hipFlexion: 22, kneeFlexion: 8, ankleDorsiflexion: -10 },
-  strongDeg: { ...CANE_AHEAD, hipFlexion: 26, kneeFlexion: 44, ankleDorsiflexion: 18 },
-  surfaces: [CANE, KERB],
-  contacts: [STRONG_ON_STEP, { ...FOOT_WEAK, effort: "rest" }, HAND_ON_CANE],
-  shift: { forwardCm: 1, toWeakCm: -11 },
+  weakDeg: { ...ARM_DOWN, hipFlexion: 24, kneeFlexion: 8, ankleDorsiflexion: -10 },
+  strongDeg: { ...CANE_AHEAD, hipFlexion: 28, kneeFlexion: 52, ankleDorsiflexion: 18, toeExtension: 16 },
+  surfaces: [CANE, KERB_BEHIND],
+  contacts: [STRONG_BALL_ON_STEP, FOOT_WEAK, HAND_ON_CANE],
+  shift: { forwardCm: -8 },
 };
 /** The strong foot leaves the kerb: the weak leg below and the cane carry. */
 export const KERB_STRONG_FOLLOWS: PoseSpecification = {
@@ -238,12 +240,13 @@ export const KERB_STRONG_FOLLOWS: PoseSpecification = {
   pelvis: { pitchDeg: 5 },
   weakDeg: { ...ARM_DOWN, hipFlexion: 8, kneeFlexion: 10, ankleDorsiflexion: 6 },
   strongDeg: { ...CANE_AHEAD, hipFlexion: 16, kneeFlexion: 46, ankleDorsiflexion: 4 },
-  surfaces: [CANE, { ...KERB, under: ["forefoot.strong"] }],
+  surfaces: [CANE, KERB_BEHIND],
   contacts: [FOOT_WEAK, HAND_ON_CANE],
   shift: { toWeakCm: 6 },
 };
 
 const STAIR: SurfaceSpecification = { id: "step", kind: "step", height: { cm: 17 }, under: ["foot.strong"], depthCm: 30, widthCm: 90 };
+const STAIR_BEHIND: SurfaceSpecification = { ...STAIR, under: ["forefoot.strong"] };
 /** Up: the strong foot is on the step and lifts, the hand on the rail. */
 export const STAIR_STRONG_UP: PoseSpecification = {
   ...KERB_STRONG_UP,
@@ -265,15 +268,16 @@ export const STAIR_WEAK_FOLLOWS: PoseSpecification = {
 /** Down: the weak foot has reached the lower step, the strong knee lets the body down. */
 export const STAIR_WEAK_DOWN: PoseSpecification = {
   ...KERB_WEAK_DOWN,
-  strongDeg: { ...ARM_ON_RAIL, hipFlexion: 34, kneeFlexion: 58, ankleDorsiflexion: 22 },
-  surfaces: [RAIL, STAIR],
-  contacts: [STRONG_ON_STEP, { ...FOOT_WEAK, effort: "rest" }, HAND_ON_RAIL],
-  shift: { forwardCm: 2, toWeakCm: -10 },
+  weakDeg: { ...ARM_DOWN, hipFlexion: 20, kneeFlexion: 8, ankleDorsiflexion: -10 },
+  strongDeg: { ...ARM_ON_RAIL, hipFlexion: 37, kneeFlexion: 66, ankleDorsiflexion: 20, toeExtension: 16 },
+  surfaces: [RAIL, STAIR_BEHIND],
+  contacts: [STRONG_BALL_ON_STEP, FOOT_WEAK, HAND_ON_RAIL],
+  shift: { forwardCm: -6 },
 };
 export const STAIR_STRONG_FOLLOWS: PoseSpecification = {
   ...KERB_STRONG_FOLLOWS,
   strongDeg: { ...ARM_ON_RAIL, shoulderFlexion: 20, hipFlexion: 22, kneeFlexion: 56, ankleDorsiflexion: 4 },
-  surfaces: [{ ...RAIL, height: { cm: 94 } }, { ...STAIR, under: ["forefoot.strong"] }],
+  surfaces: [{ ...RAIL, height: { cm: 94 } }, STAIR_BEHIND],
   contacts: [FOOT_WEAK, HAND_ON_RAIL],
 };
 /** Down backward, facing up the steps: the weak foot reaches the lower step behind, the strong hand has the rail. */
@@ -290,16 +294,15 @@ export const STAIR_BACKWARD_WEAK_DOWN: PoseSpecification = {
 export const STAIR_DOWN_HAND_ACROSS: PoseSpecification = {
   ...STAIR_WEAK_DOWN,
   trunkDeg: { thoraxTurn: 20, lumbarTurn: 6 },
-  strongDeg: { ...ARM_ON_RAIL, shoulderFlexion: 52, shoulderAbduction: -22, elbowFlexion: 42, hipFlexion: 34, kneeFlexion: 58, ankleDorsiflexion: 22 },
-  contacts: [STRONG_ON_STEP, FOOT_WEAK, HAND_ON_RAIL],
-  shift: { forwardCm: 2, toWeakCm: -6 },
+  strongDeg: { ...ARM_ON_RAIL, shoulderFlexion: 52, shoulderAbduction: -22, elbowFlexion: 42, hipFlexion: 37, kneeFlexion: 66, ankleDorsiflexion: 20, toeExtension: 16 },
+  shift: { forwardCm: -4, toWeakCm: 6 },
 };
 /** Down with the cane and no rail. */
 export const STAIR_DOWN_CANE: PoseSpecification = {
-  ...KERB_WEAK_DOWN,
+  ...STAIR_WEAK_DOWN,
   pelvis: { pitchDeg: 10 },
-  strongDeg: { ...CANE_AHEAD, hipFlexion: 36, kneeFlexion: 58, ankleDorsiflexion: 22 },
-  surfaces: [CANE, STAIR],
-  contacts: [STRONG_ON_STEP, FOOT_WEAK, HAND_ON_CANE],
-  shift: { forwardCm: 1, toWeakCm: -7 },
+  strongDeg: { ...CANE_AHEAD, hipFlexion: 37, kneeFlexion: 66, ankleDorsiflexion: 20, toeExtension: 16 },
+  surfaces: [CANE, STAIR_BEHIND],
+  contacts: [STRONG_BALL_ON_STEP, FOOT_WEAK, HAND_ON_CANE],
+  shift: { forwardCm: -8, toWeakCm: 2 },
 };

@@ -31,9 +31,10 @@ export const barsStepUpWeakLeads: Activity = {
       limbFree: null,
       workingSide: "weak",
       helper: {
-        ...HELPER,
-        at: { beside: "weak", nearTo: "hip", awayCm: 36 },
-        place: "Beside and behind the weak hip.",
+        pose: "halfKneeling",
+        mayHelpAt: ["beltBack", "pelvisSide.weak", "pelvisBack.weak", "thighFront.weak", "kneeFront.weak"],
+        at: { beside: "weak", nearTo: "knee", awayCm: 42 },
+        place: "Half kneeling beside the step on the weak side.",
         hands: [
           { site: "pelvisBack.weak", does: "lifts", words: "Hand behind the weak side of the pelvis goes up with it." },
           { site: "kneeFront.weak", does: "steadies", words: "Other hand on the weak knee, over the second toe." },
@@ -71,9 +72,10 @@ export const barsStepUpWeakLeads: Activity = {
       limbFree: null,
       workingSide: "weak",
       helper: {
-        ...HELPER,
-        at: { beside: "weak", nearTo: "hip", awayCm: 34 },
-        place: "Close at the weak hip.",
+        pose: "halfKneeling",
+        mayHelpAt: ["beltBack", "pelvisSide.weak", "pelvisBack.weak", "thighFront.weak", "kneeFront.weak"],
+        at: { beside: "weak", nearTo: "knee", awayCm: 40 },
+        place: "Half kneeling close to the step on the weak side.",
         hands: [
           { site: "pelvisBack.weak", does: "lifts", words: "Hand behind the pelvis helps the first part." },
           { site: "kneeFront.weak", does: "steadies", words: "Other hand on the weak knee." },

@@ -157,7 +157,7 @@ export const shortSittingKneeStraightening: Activity = {
       helper: {
         pose: "sitting",
         at: { beside: "weak", nearTo: "hip", awayCm: 30 },
-        place: "Sit on the mat beside the weak hip with an arm behind the back.",
+        place: "Sit on a stool beside the weak hip with an arm behind the back.",
         hands: [
           { site: "shoulderBack.weak", does: "ready", words: "One hand behind the weak blade stops the lean back." },
           { site: "underThigh.weak", does: "ready", words: "The other waits under the weak thigh." },

@@ -115,7 +115,7 @@ export const shortSittingLeanToElbow: Activity = {
       helper: {
         pose: "sitting",
         at: { beside: "weak", nearTo: "hip", awayCm: 30 },
-        place: "Sit on the mat at the weak side, the block between you and the person.",
+        place: "Sit on a stool at the weak side, the block between you and the person.",
         hands: [
           { site: "shoulderFront.weak", does: "blocks", words: "One hand flat in front of the weak shoulder keeps its head in the socket." },
           { site: "shoulderBack.weak", does: "steadies", words: "The other behind the weak blade carries it forward." },

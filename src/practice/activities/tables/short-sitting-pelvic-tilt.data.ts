@@ -115,7 +115,7 @@ export const shortSittingPelvicTilt: Activity = {
       helper: {
         pose: "sitting",
         at: { beside: "weak", nearTo: "hip", awayCm: 26 },
-        place: "Sit on the mat beside the weak hip, one arm behind the back without touching.",
+        place: "Sit on a stool beside the weak hip, one arm behind the back without touching.",
         hands: [
           { site: "shoulderBack.weak", does: "ready", words: "One hand stands open behind the weak blade." },
           { site: "ribSide.weak", does: "ready", words: "The other is in front of the weak ribs to bring the trunk home." },

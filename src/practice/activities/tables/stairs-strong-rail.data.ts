@@ -159,9 +159,9 @@ export const stairsStrongRail: Activity = {
         place: "One step lower, in front and to the weak side, hip near the weak hip.",
         hands: [
           { site: "pelvisSide.weak", does: "blocks", words: "Hand outside the weak hip." },
-          { site: "kneeFront.weak", does: "ready", words: "Other hand ready before the weak knee." },
+          { site: "shoulderFront.weak", does: "steadies", words: "Other hand flat before the weak shoulder." },
         ],
-        knee: "Own knee near the weak knee.",
+        knee: "Own knee before the weak knee.",
         always: true,
       },
       words: "Trust this one, other comes",

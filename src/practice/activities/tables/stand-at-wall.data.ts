@@ -70,10 +70,10 @@ export const standAtWall: Activity = {
       limbFree: null,
       workingSide: "both",
       helper: {
-        pose: "strideStanding",
+        pose: "halfKneeling",
         mayHelpAt: ["kneeFront.weak", "pelvisBack.weak", "pelvisSide.weak"],
-        at: { beside: "weak", nearTo: "hip", awayCm: 42 },
-        place: "In front and to the weak side.",
+        at: { beside: "weak", nearTo: "knee", awayCm: 44 },
+        place: "Low in front of the weak knee and to its side.",
         hands: [
           { site: "hipBoneFront.weak", does: "cues", words: "Finger tips on the weak hip bone: bring it here." },
           { site: "kneeFront.weak", does: "steadies", words: "Other hand on the front of the weak knee." },
@@ -152,14 +152,15 @@ export const standAtWall: Activity = {
       limbFree: null,
       workingSide: "weak",
       helper: {
-        ...HELPER,
-        at: { beside: "weak", nearTo: "hip", awayCm: 40 },
-        place: "In front of the weak leg, hip guarded.",
+        pose: "halfKneeling",
+        mayHelpAt: ["kneeFront.weak", "pelvisSide.weak"],
+        at: { beside: "weak", nearTo: "knee", awayCm: 40 },
+        place: "Half kneeling before the weak leg, hip guarded.",
         hands: [
           { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
           { site: "kneeFront.weak", does: "blocks", words: "Other hand before the weak knee." },
         ],
-        knee: "Own knee near the weak knee.",
+        knee: null,
         always: true,
       },
       words: "Weak leg tall, other heel up",

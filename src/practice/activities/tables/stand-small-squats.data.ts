@@ -77,9 +77,9 @@ export const standSmallSquats: Activity = {
         place: "Behind and to the weak side, mat touching the calves.",
         hands: [
           { site: "beltBack", does: "steadies", words: "Hand in the belt goes down and up with them." },
-          { site: "kneeFront.weak", does: "ready", words: "Other hand near the front of the weak knee." },
+          { site: "shoulderFront.weak", does: "ready", words: "Other hand near the front of the weak shoulder." },
         ],
-        knee: "Own knee beside the weak knee.",
+        knee: "Own knee before the weak knee.",
       },
       words: "Arm out, sit on air",
       cue: "air",

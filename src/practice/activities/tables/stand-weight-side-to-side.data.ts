@@ -76,9 +76,9 @@ export const standWeightSideToSide: Activity = {
         place: "Beside the weak hip so that the person comes toward the helper.",
         hands: [
           { site: "pelvisSide.weak", does: "blocks", words: "Flat hand on the outer weak hip is the end of the way." },
-          { site: "kneeFront.weak", does: "ready", words: "Other hand before the weak knee." },
+          { site: "beltBack", does: "steadies", words: "Other hand in the belt, palm up." },
         ],
-        knee: "Own knee against the outer weak knee.",
+        knee: "Own knee before the weak knee.",
         always: true,
       },
       words: "Come to me, heel first",

@@ -116,7 +116,7 @@ export const strideStrongAheadShift: Activity = {
         place: "Hip to hip behind the weak side.",
         hands: [
           { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
-          { site: "kneeFront.weak", does: "ready", words: "Other hand before the weak knee." },
+          { site: "beltBack", does: "steadies", words: "Other hand in the belt." },
         ],
         knee: "Own knee behind the weak knee against the snap.",
         always: true,

@@ -33,7 +33,7 @@ export const weakArmPostInSitting: Activity = {
       helper: {
         pose: "sitting",
         at: { beside: "weak", nearTo: "hip", awayCm: 34 },
-        place: "Sit on the mat at the weak side, just behind the placed hand.",
+        place: "Sit on a stool at the weak side, just behind the placed hand.",
         hands: [
           { site: "aboveElbowBack.weak", does: "blocks", words: "One hand on the back of the upper arm, just above the elbow, keeps it straight without forcing." },
           { site: "shoulderFront.weak", does: "steadies", words: "The other flat in front of the weak shoulder." },

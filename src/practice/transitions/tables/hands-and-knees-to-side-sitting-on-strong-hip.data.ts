@@ -17,7 +17,7 @@ export const handsAndKneesToSideSittingOnStrongHip: Transition = {
   prerequisites: ["Begun before the arms tire."],
   helpersNeeded: 1,
   secondHelper: null,
-  minutes: 1,
+  minutes: 1.6,
   strengthShare: 0.06,
   kneelDowns: 0,
   sideChange: false,

@@ -17,7 +17,7 @@ export const sideSittingOnStrongHipToHandsAndKnees: Transition = {
   prerequisites: ["Bears weight on the strong arm.", "Holds on the strong hip.", "Shoulder without pain."],
   helpersNeeded: 1,
   secondHelper: null,
-  minutes: 1.3,
+  minutes: 1.6,
   strengthShare: 0.08,
   kneelDowns: 0,
   sideChange: false,
