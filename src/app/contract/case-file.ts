@@ -15,6 +15,7 @@ import { CAUSE, MEDICINES, PRECAUTION, VITALS } from "./case-condition.ts";
 import { LOOK_ENTRY, PREVIOUS_SESSION } from "./case-look.ts";
 import { BOUNDS } from "./case-bounds.ts";
 import { LOAD_SHARE_WEAK, RANGE, SENSATION, STRENGTH, TONE } from "./case-strength.ts";
+import { OWN_RUNG } from "./case-own-rung.ts";
 import { codes, counted, eachOptional, group, ISO_DATE, listOf, maybe, measured, words, yesOrNo } from "./fields.ts";
 
 const HEIGHT = {
@@ -146,6 +147,7 @@ export const CASE_FILE = group("case file", {
     }),
   ),
   measures: maybe(listOf("measures", MEASURE, 500)),
+  ownRungs: maybe(listOf("own rungs", OWN_RUNG, 40)),
   bounds: maybe(listOf("bounds for an assistant", BOUNDS, 60)),
   previous: maybe(listOf("previous", PREVIOUS_SESSION, 400)),
 });

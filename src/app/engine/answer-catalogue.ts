@@ -1,14 +1,16 @@
 import { ACTIVITIES, POSITIONS, TRANSITIONS } from "../../practice/catalogue.ts";
+import type { CaseFile } from "../contract/case-file.ts";
 import type { CatalogueAnswer } from "../contract/catalogue-answer.ts";
+import { activitiesOf } from "./own-activities.ts";
 import { VERSION } from "./version.ts";
 
-/** All that the product knows how to do, in weak and strong words. */
-export function answerCatalogue(): CatalogueAnswer {
+/** All that the product knows how to do, in weak and strong words; with a case, that person's own rungs behind it. */
+export function answerCatalogue(file: CaseFile | null = null): CatalogueAnswer {
   return {
     version: VERSION,
     positions: POSITIONS.map(({ id, name }) => ({ id, name })),
     transitions: TRANSITIONS.map(({ id, from, to }) => ({ id, from, to })),
-    activities: ACTIVITIES.map((activity) => ({
+    activities: (file === null ? ACTIVITIES : activitiesOf(file)).map((activity) => ({
       id: activity.id,
       name: activity.name,
       position: activity.position,

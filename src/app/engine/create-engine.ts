@@ -16,6 +16,7 @@ import { drawPose, drawRung } from "./pictures.ts";
 import { planSession } from "./plan-session.ts";
 import { rungSheet } from "./rung-sheet.ts";
 import { costOfForcing } from "./forcing.ts";
+import { ownStart, tryOwnRung } from "./own-rung.ts";
 import { moveFinding, weighRung, whatIfChoices } from "./what-if.ts";
 import { VERSION } from "./version.ts";
 
@@ -78,6 +79,11 @@ export async function createEngine(): Promise<Engine> {
       return weighRung(person, find(person, of));
     },
     moveFinding,
+    ownStart: (file, of) => ownStart(people.today(file), of),
+    tryOwnRung(file, own, width) {
+      const others = (file.ownRungs ?? []).filter(({ id }) => id !== own.id);
+      return tryOwnRung(people.today({ ...file, ownRungs: [...others, own] }), own, width);
+    },
     learned: (before, after) => learnedBetween(people.today(before), people.today(after)),
     lookPicture(file: CaseFile, task: string, width: number) {
       const person = people.today(file);

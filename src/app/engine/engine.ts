@@ -5,6 +5,8 @@ import type { CheckAnswer } from "../contract/check-answer.ts";
 import type { RungEffort } from "../contract/effort-answer.ts";
 import type { PlanAnswer } from "../contract/plan-answer.ts";
 import type { LearnedAnswer } from "./learned.ts";
+import type { OwnRung } from "./own-activities.ts";
+import type { OwnStart, OwnTrial } from "./own-rung.ts";
 import type { MovedFinding, WeighedRung, WhatIfChoice } from "./what-if.ts";
 
 /** What the therapist asks of the plan by hand; everything else is kept as it can be. */
@@ -126,7 +128,8 @@ export interface Engine {
   check(caseFile: CaseFile): CheckAnswer;
   plan(caseFile: CaseFile, minutes: number, wishes?: Wishes): PlanAnswer;
   effort(caseFile: CaseFile, activity: string, rung?: string): readonly RungEffort[];
-  catalogue(): CatalogueAnswer;
+  /** With a case, that person's own rungs stand behind it. */
+  catalogue(caseFile?: CaseFile | null): CatalogueAnswer;
   /** One thing said against a plan: what changes, what it costs, or why not. Nothing is taken over by asking. */
   argue(caseFile: CaseFile, minutes: number, wishes: Wishes, argument: Argument): ArgumentAnswer;
   /** Two plans side by side: what is in one and not in the other, why, and what the second costs. */
@@ -140,6 +143,10 @@ export interface Engine {
   weigh(caseFile: CaseFile, of: RungName, moved: MovedFinding | null): WeighedRung;
   /** The case with a moved finding taken over. */
   moveFinding(caseFile: CaseFile, moved: MovedFinding): CaseFile;
+  /** What there is to change in a rung, on this body; null for an unknown one. */
+  ownStart(caseFile: CaseFile, of: RungName): OwnStart | null;
+  /** A rung of the therapist's own, posed and weighed on this body before it is kept. */
+  tryOwnRung(caseFile: CaseFile, own: OwnRung, width: number): OwnTrial;
   /** What the evidence in the second case did to the strengths believed from the first. */
   learned(before: CaseFile, after: CaseFile): LearnedAnswer;
   /** The twelve figures of the look, in task order; drawn on this body. */

@@ -23,6 +23,7 @@ import {
 import type { CaseFile } from "../contract/case-file.ts";
 import type { PlanAnswer } from "../contract/plan-answer.ts";
 import type { Engine } from "./engine.ts";
+import { activitiesOf } from "./own-activities.ts";
 import { lateralityOf } from "./read-findings.ts";
 import { lowerFirst } from "./words.ts";
 
@@ -57,7 +58,7 @@ export function homePaperOf(
   const sheet = makeHomeSheet({
     person: lateralityOf(file),
     items: plan.items,
-    catalogue: ACTIVITIES,
+    catalogue: activitiesOf(file),
     neglect: file.signs?.neglect ?? "none",
     helper: nameHelperAtHome(file.home?.livesWith ?? null),
     shown: options.shown,
@@ -98,7 +99,7 @@ export function therapistPaperOf(engine: Engine, file: CaseFile, plan: PlanAnswe
         changed: changed.has(item.activity),
         bounds: boundsOf(file.bounds ?? [], item.activity),
       })),
-      catalogue: ACTIVITIES,
+      catalogue: activitiesOf(file),
       positions: POSITIONS,
       picture: (planned) => pictureFor(engine, file, planned, true),
       out: outOfToday(plan),
@@ -115,7 +116,7 @@ export function noteOf(file: CaseFile, plan: PlanAnswer | null, events: readonly
     person: lateralityOf(file),
     state: foldSession(events),
     changes: plan?.changesSinceLast ?? [],
-    catalogue: ACTIVITIES,
+    catalogue: activitiesOf(file),
     previous:
       previous === undefined
         ? null
@@ -173,6 +174,7 @@ function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
   const body = buildBody({ sex: file.person.sex, height: file.person.heightCm / 100, mass: file.person.massKg }, 1);
   const rise = bodyHeights(body).kneeHollow / 12;
   let item = 0;
+  const activities = activitiesOf(file);
   const stretches = plan.timeline.map((stretch, k): Stretch => {
     const own = plan.items[item];
     const isItem =
@@ -180,7 +182,7 @@ function lineFor(file: CaseFile, plan: PlanAnswer): Picture {
       own.position === stretch.position &&
       Math.abs(stretch.toMinute - stretch.fromMinute - own.minutes) < 1e-9 &&
       k > 0;
-    const activity = ACTIVITIES.find((each) => each.id === own?.activity);
+    const activity = activities.find((each) => each.id === own?.activity);
     if (isItem) item++;
     const hold = isItem && own.dose.holdSeconds !== undefined && own.dose.repetitions === undefined;
     return {

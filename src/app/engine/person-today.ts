@@ -12,7 +12,6 @@ import { buildPersonModel, type PersonModel } from "../../plan/person/model.ts";
 import { readEvidence } from "../../plan/person/read-evidence.ts";
 import { findWays, type Ways } from "../../plan/session/ways.ts";
 import type { Activity, Rung } from "../../practice/activities/activity.ts";
-import { ACTIVITIES } from "../../practice/catalogue.ts";
 import { type Caution, cautionsFor } from "../../practice/precautions/cautions.ts";
 import { type Hold, judgeHolds } from "../../practice/precautions/holds.ts";
 import { completePrecautions } from "../../practice/precautions/implied.ts";
@@ -21,12 +20,15 @@ import type { PrecautionFinding } from "../../practice/precautions/precaution.ts
 import { judgeVitals } from "../../practice/vital-signs/judge-vitals.ts";
 import type { Laterality } from "../../quantity/sides.ts";
 import type { CaseFile } from "../contract/case-file.ts";
+import { activitiesOf } from "./own-activities.ts";
 import { readFindings } from "./read-findings.ts";
 
 /** Everything worked out about one person for today. Computed in weak and strong words on a body weak on its right. */
 export interface PersonToday {
   readonly findings: Findings;
   readonly laterality: Laterality;
+  /** The catalogue with this person's own rungs behind it. */
+  readonly activities: readonly Activity[];
   readonly precautions: readonly PrecautionFinding[];
   readonly body: Body;
   readonly keeper: PoseKeeper;
@@ -103,10 +105,12 @@ export function keepPeople(solver: LinearSolver): People {
       };
       let rungs: readonly RungToday[] | null = null;
       let ways: Ways | null = null;
+      const activities = activitiesOf(file);
       const vitals = judgeVitals(findings.vitals, gatherOrders(precautions), findings.medicines);
       const person: PersonToday = {
         findings,
         laterality,
+        activities,
         precautions,
         body,
         keeper,
@@ -115,11 +119,11 @@ export function keepPeople(solver: LinearSolver): People {
         model,
         draws,
         get rungs() {
-          rungs ??= ACTIVITIES.flatMap((activity) => activity.rungs.map((rung) => assess(activity, rung)));
+          rungs ??= activities.flatMap((activity) => activity.rungs.map((rung) => assess(activity, rung)));
           return rungs;
         },
         rung(name) {
-          const activity = ACTIVITIES.find(({ id }) => id === name.activity);
+          const activity = activities.find(({ id }) => id === name.activity);
           const rung = activity?.rungs.find(({ id }) => id === name.rung);
           return activity === undefined || rung === undefined ? undefined : assess(activity, rung);
         },

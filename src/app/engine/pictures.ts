@@ -18,6 +18,7 @@ import { outlineOf, positionRow } from "../../plan/session/session-plan.ts";
 import { jointsOf, scaleOf } from "./anchors.ts";
 import type { Picture, PictureRequest } from "./engine.ts";
 import type { PersonToday } from "./person-today.ts";
+import { PATCH_WORDS } from "./part-words.ts";
 import { waysOutOf } from "./ways-out.ts";
 import { lowerFirst } from "./words.ts";
 
@@ -188,33 +189,6 @@ function hardestSegment(today: RungToday): SegmentId | null {
   const part = SEGMENT_OF[limiting.joint];
   return part === undefined ? null : (`${part}.${limiting.side}` as SegmentId);
 }
-
-const PATCH_WORDS: Readonly<Record<string, string>> = {
-  foot: "foot",
-  forefoot: "ball of the foot",
-  heel: "heel",
-  hand: "hand",
-  forearm: "forearm",
-  elbow: "elbow",
-  shin: "knee and shin",
-  knee: "knee",
-  instep: "instep",
-  buttock: "buttock",
-  thighBack: "thigh",
-  thighFront: "thigh",
-  shoulderBlade: "shoulder blade",
-  ribSide: "ribs",
-  hipSide: "hip",
-  shoulderSide: "shoulder",
-  pelvisFront: "front of the pelvis",
-  headBack: "back of the head",
-  headSide: "side of the head",
-  chestFront: "chest",
-  calf: "calf",
-  grip: "hand on the bar",
-  lowBack: "low back",
-  belly: "belly",
-};
 
 function weightWords(today: RungToday): string[] {
   if (today.asks === null) return [];

@@ -1,6 +1,5 @@
 import type { Session } from "../../plan/session/session-plan.ts";
 import { seenOn } from "../../plan/eligibility/placed.ts";
-import { ACTIVITIES } from "../../practice/catalogue.ts";
 import type { PersonToday } from "./person-today.ts";
 import { lowerFirst } from "./words.ts";
 
@@ -10,7 +9,7 @@ export function changesSince(person: PersonToday, session: Session): { change: s
   if (last === undefined) return [];
   const changes: { change: string; because: string }[] = [];
   const nameOf = (activityId: string, rungId: string): string => {
-    const activity = ACTIVITIES.find((each) => each.id === activityId);
+    const activity = person.activities.find((each) => each.id === activityId);
     const rung = activity?.rungs.find((each) => each.id === rungId);
     return activity === undefined || rung === undefined ? activityId : `${activity.name}: ${lowerFirst(rung.name)}`;
   };

@@ -24,7 +24,7 @@ export function Preview({
   readonly onTake: () => void;
   readonly onUndo: () => void;
 }) {
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   const answer = useAnswer(person.case, "plan", trial === null ? null : [person.case, person.minutes, trial]);
   const [touched, setTouched] = useState(1);
   const next = trial === null ? plan : answer.state === "there" ? answer.value : null;

@@ -8,7 +8,7 @@ import "./argument.css";
 /** Everything that is not in today's plan, by position, each to be asked about. */
 export function WhyList({ person }: { readonly person: KeptPerson }) {
   const plan = usePlan(person).kept?.plan ?? null;
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   const [typed, setTyped] = useState("");
   if (plan === null || catalogue === null) return <p className="small">One moment.</p>;
   const isIn = (activity: string, rung: string) =>

@@ -1,4 +1,3 @@
-import { ACTIVITIES } from "../../../practice/catalogue.ts";
 import { EMERGENCY_CARDS } from "../../../practice/handling/emergency.data.ts";
 import { PRECAUTION_IDS } from "../../../practice/precautions/identifiers.data.ts";
 import { MEDICINE_IDS, MEDICINES } from "../../../practice/precautions/medicines.data.ts";
@@ -7,6 +6,7 @@ import { foldSession } from "../../../session/fold-session.ts";
 import { refuseSigning, writeNote } from "../../../sheets/note/note.ts";
 import { noteText } from "../../../sheets/note/note-forms.ts";
 import { parseCase } from "../../contract/parse-case.ts";
+import { activitiesOf } from "../../engine/own-activities.ts";
 import type { Desk, EmergencyCard, NoteQuestion, WrittenNote } from "./questions.ts";
 
 /** Answers from the tables of practice and the sheets, which the page itself does not load. */
@@ -38,7 +38,7 @@ function answerNote({ caseFile, events, changes, previous, lastDay }: NoteQuesti
     person: { weak: weakSide === "left" || weakSide === "right" ? weakSide : null },
     state: foldSession(events),
     changes,
-    catalogue: ACTIVITIES,
+    catalogue: activitiesOf(caseFile),
     previous,
     lastDay,
   });

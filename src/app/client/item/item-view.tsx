@@ -14,6 +14,7 @@ import { useWide } from "./use-wide.ts";
 import "./item.css";
 
 const WhatIf = lazy(async () => ({ default: (await import("./what-if.tsx")).WhatIf }));
+const OwnLeaf = lazy(async () => ({ default: (await import("../own/own-leaf.tsx")).OwnLeaf }));
 
 const WIDTH = 520;
 const ABOVE = { width: 400, height: 280 } as const;
@@ -38,6 +39,7 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
     ({ activity, rung }) => activity === of.activity && rung === of.rung,
   );
   const [open, setOpen] = useState<number | null>(0);
+  const [writing, setWriting] = useState(false);
   const [moving, setMoving] = useState(false);
   const wide = useWide();
   const asks = sheet?.asks ?? [];
@@ -70,6 +72,19 @@ export function ItemView({ person, of }: { readonly person: KeptPerson; readonly
         ))}
         {sheet !== null && asks.length === 0 && (
           <p className="said">This body could not be brought into the position, so nothing is computed of it.</p>
+        )}
+        {sheet !== null && !(person.case.ownRungs ?? []).some(({ id }) => id === of.activity) && (
+          <section>
+            <h3>Not quite what you want?</h3>
+            <Button className="press" onPress={() => setWriting(true)}>
+              Make a rung of your own from it
+            </Button>
+            {writing && (
+              <Suspense>
+                <OwnLeaf person={person} of={of} sheet={sheet} onClose={() => setWriting(false)} />
+              </Suspense>
+            )}
+          </section>
         )}
         {sheet !== null && (
           <section>

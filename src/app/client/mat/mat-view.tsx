@@ -25,7 +25,7 @@ export function MatView({ person }: { readonly person: KeptPerson }) {
   const [measuring, setMeasuring] = useState(false);
   const [telling, setTelling] = useState(false);
   const [calling, setCalling] = useState(false);
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   if (session === undefined) return <p className="small">One moment.</p>;
   const start = async (memory: boolean) => {
     if (kept === null) return;

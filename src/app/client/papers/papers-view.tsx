@@ -28,7 +28,7 @@ type Form = (typeof FORMS)[number]["id"];
 /** The papers of today, shown as they print; made on this device, so that they print without a network. */
 export function PapersView({ person }: { readonly person: KeptPerson }) {
   const kept = usePlan(person).kept;
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   const plan = kept?.plan ?? null;
   const [sheet, setSheet] = useState<Sheet>(location.hash === "#therapist" ? "therapist" : "home");
   const aphasia = person.case.communication?.aphasia ?? "none";

@@ -3,6 +3,7 @@ import type { PlanAnswer } from "../../contract/plan-answer.ts";
 import type { KeptPerson } from "../record/database.ts";
 import { changePerson } from "../record/people.ts";
 import { BoundsLine } from "./bounds-line.tsx";
+import { OwnList } from "../own/own-list.tsx";
 import { sayPath } from "../words/person-words.ts";
 
 /** What the plan rests on: cautions once, findings that contradict each other, what is assumed, what to find out next. */
@@ -30,6 +31,7 @@ export function Belief({ person, plan }: { readonly person: KeptPerson; readonly
           <BoundsLine person={person} activity={null} />
         </p>
       </section>
+      <OwnList person={person} plan={plan} />
       {plan.contradictions.map(({ findings, believed, because }) => (
         <section key={findings.join()} className="stopbox">
           <h3>Two findings disagree</h3>

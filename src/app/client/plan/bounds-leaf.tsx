@@ -21,7 +21,7 @@ export function BoundsLeaf({
   readonly activity: string | null;
   readonly onClose: () => void;
 }) {
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   const all = person.case.bounds ?? [];
   const own = all.find((each) => (each.activity ?? null) === activity);
   const [from, setFrom] = useState(own?.fromRung ?? "");

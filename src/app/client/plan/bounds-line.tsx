@@ -9,7 +9,7 @@ const BoundsLeaf = lazy(async () => ({ default: (await import("./bounds-leaf.tsx
 
 /** The bounds of one ladder, or of the whole session, in one line, and the way to set them. */
 export function BoundsLine({ person, activity }: { readonly person: KeptPerson; readonly activity: string | null }) {
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   const [setting, setSetting] = useState(false);
   const all = person.case.bounds ?? [];
   const own = all.some((each) => (each.activity ?? null) === activity);

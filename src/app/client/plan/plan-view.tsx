@@ -47,7 +47,7 @@ export function PlanView({ person }: { readonly person: KeptPerson }) {
 
 function Today({ person, kept }: { readonly person: KeptPerson; readonly kept: KeptPlan }) {
   const { plan } = kept;
-  const catalogue = useCatalogue();
+  const catalogue = useCatalogue(person);
   const stretches = stretchesOf(plan);
   const [touched, setTouched] = useState(1);
   const at = Math.min(touched, stretches.length - 1);

@@ -11,6 +11,8 @@ export function usePlan(person: KeptPerson): PlanState {
   return planOf(useCell(plans), person.id);
 }
 
-export function useCatalogue(): CatalogueAnswer | null {
-  return shown(useAnswer(null, "catalogue", []));
+/** The catalogue, with this person's own rungs behind it. */
+export function useCatalogue(person: KeptPerson): CatalogueAnswer | null {
+  const own = person.case.ownRungs ?? [];
+  return shown(useAnswer(own.length === 0 ? null : person.case, "catalogue", own.length === 0 ? [] : [person.case]));
 }
