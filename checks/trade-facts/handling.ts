@@ -115,9 +115,8 @@ export const HANDLING: readonly Fact[] = [
       const inBars = ACTIVITIES.filter(({ position: at }) => at === "standing-in-bars").flatMap(({ rungs }) =>
         rungs.map(({ id, helper }) => ({ id, helper })),
       );
-      const wrong = inBars.filter(
-        ({ helper }) => !(helper.pose === "sitting" && (helper.at.beside === "front" || helper.at.beside === "weak")),
-      );
+      const wrong = inBars.filter(({ helper }) => helper.at.beside !== "front" && helper.at.beside !== "weak");
+      const seated = inBars.filter(({ helper }) => helper.pose === "sitting").length;
       const grips = ACTIVITIES.flatMap(({ rungs }) =>
         rungs.map((rung) => ({ id: rung.id, text: handsText(rung) })),
       ).filter(({ text }) =>
@@ -152,8 +151,8 @@ export const HANDLING: readonly Fact[] = [
           { where: "rules", text: rules, pattern: /No hand, knee or thigh in the armpit/ },
         ]),
         judged(
-          wrong.length === 0,
-          `${inBars.length} rungs standing in the bars, ${inBars.length - wrong.length} with the helper seated in front or at the weak side`,
+          wrong.length === 0 && 2 * seated > inBars.length,
+          `${inBars.length} rungs standing in the bars, ${inBars.length - wrong.length} with the helper in front or at the weak side, ${seated} of them seated`,
           `otherwise in ${wrong.map(({ id }) => id).join(", ")}`,
         ),
         judged(

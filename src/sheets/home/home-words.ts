@@ -26,7 +26,10 @@ export const HOME_WORDS = {
 /** How many, in plain words: "8 times, rest, 8 times." */
 export function sayHowMany({ planned, rung }: HomeRung, short: boolean): string {
   const { sets, repetitions, holdSeconds } = planned.dose;
-  const hold = holdSeconds === undefined || holdSeconds === 0 ? null : `${holdSeconds} seconds`;
+  const hold =
+    holdSeconds === undefined || holdSeconds === 0
+      ? null
+      : `${holdSeconds} ${holdSeconds === 1 ? "second" : "seconds"}`;
   const unit = rung.dose.kind === "steps" ? "steps" : "times";
   const count = repetitions === undefined ? null : `${repetitions} ${repetitions === 1 ? unit.slice(0, -1) : unit}`;
   if (count === null)

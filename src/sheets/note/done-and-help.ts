@@ -29,7 +29,7 @@ function saySets({ sets, planned }: ItemRecord): string {
   const held =
     planned?.holdSeconds === undefined || planned.holdSeconds === 0 || !sets.every(({ asPlanned }) => asPlanned)
       ? ""
-      : `, held ${planned.holdSeconds} seconds`;
+      : `, held ${planned.holdSeconds} ${planned.holdSeconds === 1 ? "second" : "seconds"}`;
   return `${count}${dose}${held}, ${sets.every(({ asPlanned }) => asPlanned) ? "as planned" : "changed"}`;
 }
 

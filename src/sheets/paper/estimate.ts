@@ -24,7 +24,7 @@ export function estimateScale(page: PaperPage): number {
 
 function estimate(block: Block, width: number): number {
   const linesOf = (text: string, size: number): number =>
-    text.split("\n").reduce((sum, line) => sum + Math.ceil((line.length * size * LETTER) / width), 0);
+    text.split("\n").reduce((sum, line) => sum + Math.ceil((lengthOf(line) * size * LETTER) / width), 0);
   if (block.kind === "space" || block.kind === "figure") return block.height;
   if (block.kind === "rule") return block.weight;
   if (block.kind === "heading") return linesOf(block.text, block.size) * block.size * 1.16;
@@ -35,6 +35,9 @@ function estimate(block: Block, width: number): number {
   if (block.kind === "box") return estimateAll(block.blocks, width - 2 * block.padding - 10) + 2 * block.padding + 4;
   return block.size * 1.2 + 7 + block.rows.reduce((sum, cells) => sum + estimateRow(cells, block.gap, width) + 12, 0);
 }
+
+/** Letters of a line, both side words counted as long as the longer: a page breaks at one place for either side. */
+const lengthOf = (line: string): number => line.replace(/\bleft\b/gi, "right").length;
 
 const textOf = (runs: readonly { readonly text: string }[]): string => runs.map(({ text }) => text).join("");
 

@@ -7,17 +7,17 @@ type Dose = PlanItemAnswer["dose"];
 export function sayDose({ sets, repetitions, holdSeconds, restSeconds }: Dose): string {
   const what =
     repetitions !== undefined
-      ? ` of ${sayNumber(repetitions)}${holdSeconds === undefined || holdSeconds === 0 ? "" : `, held ${holdSeconds} seconds`}`
+      ? ` of ${sayNumber(repetitions)}${holdSeconds === undefined || holdSeconds === 0 ? "" : `, held ${holdSeconds} ${holdSeconds === 1 ? "second" : "seconds"}`}`
       : holdSeconds === undefined
         ? ""
-        : `, held ${holdSeconds} seconds`;
+        : `, held ${holdSeconds} ${holdSeconds === 1 ? "second" : "seconds"}`;
   return `${upper(sayNumber(sets))} ${sets === 1 ? "set" : "sets"}${what}. Rest ${sayRest(restSeconds)}.`;
 }
 
 export function sayRest(seconds: number): string {
   if (seconds === 60) return "one minute";
   if (seconds > 60 && seconds % 60 === 0) return `${sayNumber(seconds / 60)} minutes`;
-  return `${seconds} seconds`;
+  return `${seconds} ${seconds === 1 ? "second" : "seconds"}`;
 }
 
 const HELP = {
