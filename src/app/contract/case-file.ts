@@ -61,6 +61,8 @@ const FAMILY_HELPER = group("helper in the family", {
   massKg: maybe(measured(MASS)),
   ageYears: maybe(measured({ what: "age", min: 10, max: 110, unit: "years" })),
   backTrouble: maybe(yesOrNo("back trouble")),
+  /** Rungs, "activity/rung", that this helper showed back twice, safely. */
+  shownTwice: maybe(listOf("shown back twice", words("rung shown back", 160), 200)),
 });
 
 const tenth = (what: string) => measured({ what, min: 0, max: 10, unit: "(0 none, 10 the most)" });

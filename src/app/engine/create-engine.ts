@@ -72,7 +72,7 @@ export async function createEngine(): Promise<Engine> {
     },
     whatIfChoices(file, of) {
       const person = people.today(file);
-      return whatIfChoices(person, find(person, of), file);
+      return whatIfChoices(find(person, of), file);
     },
     weigh(file, of, moved) {
       const person = people.today(moved === null ? file : moveFinding(file, moved));

@@ -61,7 +61,9 @@ export function homePaperOf(
     catalogue: activitiesOf(file),
     neglect: file.signs?.neglect ?? "none",
     helper: nameHelperAtHome(file.home?.livesWith ?? null),
-    shown: options.shown,
+    // What was shown back is kept with the findings; a device may know of more.
+    shown: file.helpers?.family?.shownTwice ?? options.shown,
+    family: file.helpers?.family === undefined ? null : { helper: file.helpers.family, person: file.person },
     form: options.form,
     picture: (planned, { withHelper }) => pictureFor(engine, file, planned, withHelper),
     label: file.label ?? null,

@@ -20,6 +20,7 @@ import type { PrecautionFinding } from "../../practice/precautions/precaution.ts
 import { judgeVitals } from "../../practice/vital-signs/judge-vitals.ts";
 import type { Laterality } from "../../quantity/sides.ts";
 import type { CaseFile } from "../contract/case-file.ts";
+import { cautionsOfFamily } from "./family-helper.ts";
 import { activitiesOf } from "./own-activities.ts";
 import { readFindings } from "./read-findings.ts";
 
@@ -85,7 +86,7 @@ export function keepPeople(solver: LinearSolver): People {
     today(file) {
       // What only words and papers use decides nothing here.
       const { label: _label, bounds: _bounds, ...said } = file;
-      const key = JSON.stringify(said);
+      const key = JSON.stringify(said, (name, value) => (name === "shownTwice" ? undefined : value));
       const known = people.get(key);
       if (known !== undefined) return known;
       const { findings, laterality } = readFindings(file);
@@ -135,7 +136,7 @@ export function keepPeople(solver: LinearSolver): People {
           judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }),
           vitals.hold,
         ),
-        cautions: [...cautionsFor(precautions, findings.medicines), ...vitals.cautions],
+        cautions: [...cautionsOfFamily(file), ...cautionsFor(precautions, findings.medicines), ...vitals.cautions],
       };
       forgetOldest(people, KEPT);
       people.set(key, person);

@@ -5,6 +5,7 @@ import type { Findings, LookEntry, PreviousSession, StrengthEntry, StrengthReadi
 import { gradeRank } from "../../plan/person/grade-rank.ts";
 import { LIMB_KEYS, TRUNK_KEYS } from "../../plan/person/slots.ts";
 import type { CaseFile } from "../contract/case-file.ts";
+import { notASecondHelper } from "./family-helper.ts";
 
 /** A case file read into weak and strong words, and which side is which. */
 export interface ReadCase {
@@ -108,7 +109,7 @@ export function readFindings(file: CaseFile): ReadCase {
     equipment: file.equipment ?? [],
     helpers: {
       // The therapist is one of them: nobody is treated at the mat with nobody there.
-      count: Math.max(1, known(file.helpers?.count, "helpers.count", 1)),
+      count: Math.max(1, known(file.helpers?.count, "helpers.count", 1) - (notASecondHelper(file) === null ? 0 : 1)),
       canKneel: known(file.helpers?.canKneel, "helpers.canKneel", true),
       backTrouble: file.helpers?.family?.backTrouble === true && file.helpers.count === 1,
     },

@@ -60,7 +60,7 @@ const RESULT_WORDS = {
 } as const;
 
 /** The findings that bear on a rung: the grades of the muscles that work in it, and the tasks of the look on its ladder. */
-export function whatIfChoices(person: PersonToday, today: RungToday, file: CaseFile): readonly WhatIfChoice[] {
+export function whatIfChoices(today: RungToday, file: CaseFile): readonly WhatIfChoice[] {
   const slots: Slot[] = [];
   const efforts = (today.asks?.efforts ?? [])
     .filter(({ counted }) => counted)

@@ -1,4 +1,5 @@
 import type { Activity, Rung } from "../../practice/activities/activity.ts";
+import { type FamilyHelper, refuseForFamily } from "./family-helper.ts";
 import { findRung } from "../note/rung-words.ts";
 import { type PlannedRung, rungKey } from "../planned-rung.ts";
 
@@ -10,7 +11,14 @@ export interface HomeQuestion {
   readonly helper: string | null;
   /** Rungs ("activity/rung") that were shown back twice; null where nothing was shown yet. */
   readonly shown: readonly string[] | null;
+  /** What is known of the one who helps at home, and of the person they would hold. */
+  readonly family?: FamilyAtHome | null | undefined;
   readonly most: number;
+}
+
+export interface FamilyAtHome {
+  readonly helper: FamilyHelper;
+  readonly person: { readonly heightCm: number; readonly massKg: number };
 }
 
 export interface HomeRung {
@@ -68,6 +76,11 @@ function keptBack(question: HomeQuestion, planned: PlannedRung, rung: Rung): str
   if (question.neglect !== "none" && standsOnOneLeg(rung)) return "With neglect nothing on one leg goes home.";
   if (question.helper === null && needsHelper(question, planned, rung))
     return "Somebody has to be there, and no helper is named.";
+  const { family } = question;
+  if (family !== undefined && family !== null && needsHelper(question, planned, rung)) {
+    const refused = refuseForFamily(family.helper, family.person, planned, rung);
+    if (refused !== null) return refused;
+  }
   if (question.shown !== null && !question.shown.includes(rungKey(planned))) return "Not shown back twice yet.";
   return null;
 }

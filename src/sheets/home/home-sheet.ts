@@ -3,7 +3,7 @@ import type { Activity } from "../../practice/activities/activity.ts";
 import { lowerFirst } from "../note/rung-words.ts";
 import type { Picture, PlannedRung } from "../planned-rung.ts";
 import { fillSides } from "../words/body-sides.ts";
-import { chooseHomeRungs, type HomeRung, type LeftOff } from "./choose-home-rungs.ts";
+import { chooseHomeRungs, type HomeQuestion, type HomeRung, type LeftOff } from "./choose-home-rungs.ts";
 import { HOME_WORDS, sayHelper, sayHome, sayHowMany } from "./home-words.ts";
 
 export interface HomeSheetInput {
@@ -15,6 +15,8 @@ export interface HomeSheetInput {
   readonly helper: string | null;
   /** Rungs ("activity/rung") shown back twice; null where none is kept yet, and the sheet then says to wait for it. */
   readonly shown: readonly string[] | null;
+  /** What is known of the one who helps at home; left out or null where nothing is. */
+  readonly family?: HomeQuestion["family"];
   /** "aphasia": fewer words, larger pictures, one sentence a line, numerals. */
   readonly form: "plain" | "aphasia";
   /** The picture of a rung on this person's side, for paper; with the helper in it where asked. Null where none can be drawn. */

@@ -69,6 +69,10 @@ export const ROOM: readonly FieldRow[] = [
 
 export const HOME: readonly FieldRow[] = [
   { kind: "choice", path: "home.livesWith", name: "Lives with", codes: ["alone", "partner", "family", "facility"] },
+  { kind: "number", path: "helpers.family.heightCm", name: "Who helps at home: height", unit: "centimetres" },
+  { kind: "number", path: "helpers.family.massKg", name: "Who helps at home: mass", unit: "kilograms" },
+  { kind: "number", path: "helpers.family.ageYears", name: "Who helps at home: age", unit: "years" },
+  { kind: "yesNo", path: "helpers.family.backTrouble", name: "Who helps at home: back trouble" },
   { kind: "number", path: "home.stepsIn", name: "Steps at the door" },
   { kind: "choice", path: "home.railGoingUp", name: "Rail going up", codes: ["left", "right", "both", "none"] },
   { kind: "number", path: "home.bedHeightCm", name: "Height of the bed", unit: "centimetres" },

@@ -33,11 +33,12 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
   const [sheet, setSheet] = useState<Sheet>(location.hash === "#therapist" ? "therapist" : "home");
   const aphasia = person.case.communication?.aphasia ?? "none";
   const [form, setForm] = useState<Form>(aphasia === "none" ? "plain" : "aphasia");
+  const shownTwice = person.case.helpers?.family?.shownTwice ?? person.shown ?? null;
   const { reached } = useCell(sending);
   const home = useAnswer(
     plan,
     "homeSheet",
-    plan === null || sheet !== "home" ? null : [person.case, plan, form, person.shown ?? null],
+    plan === null || sheet !== "home" ? null : [person.case, plan, form, shownTwice],
   );
   const therapist = useAnswer(
     plan,
@@ -46,6 +47,13 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
   );
   const answer = sheet === "home" ? home : therapist;
   const made = shown(answer);
+  const markShown = (next: readonly string[]) => {
+    const { helpers } = person.case;
+    return changePerson(person.id, {
+      case: { ...person.case, helpers: { ...helpers, family: { ...helpers?.family, shownTwice: [...next] } } },
+      shown: next,
+    });
+  };
   const mayGoHome =
     plan?.items.filter(
       ({ activity, rung }) =>
@@ -55,7 +63,7 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
   const address =
     kept === null
       ? ""
-      : `/api/people/${person.id}/sheets/${sheet}?${new URLSearchParams({ form: "pdf", plan: kept.id, picture: form, ...(person.shown === undefined ? {} : { shown: person.shown.join(",") }) })}`;
+      : `/api/people/${person.id}/sheets/${sheet}?${new URLSearchParams({ form: "pdf", plan: kept.id, picture: form, ...(shownTwice === null ? {} : { shown: shownTwice.join(",") }) })}`;
 
   useEffect(() => {
     if (kept === null) return;
@@ -88,10 +96,7 @@ export function PapersView({ person }: { readonly person: KeptPerson }) {
           )}
         </div>
         {sheet === "home" && mayGoHome.length > 0 && (
-          <CheckboxGroup
-            value={[...(person.shown ?? [])]}
-            onChange={(next) => void changePerson(person.id, { shown: next })}
-          >
+          <CheckboxGroup value={[...(shownTwice ?? [])]} onChange={(next) => void markShown(next)}>
             <Label className="label">Shown back to you twice, safely, by the one who helps at home</Label>
             {mayGoHome.map(({ activity, rung }) => (
               <Checkbox key={`${activity}/${rung}`} value={`${activity}/${rung}`} className="tick">
