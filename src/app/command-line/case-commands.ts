@@ -3,7 +3,7 @@ import type { Fault } from "../contract/faults.ts";
 import { findNearest } from "../contract/nearest.ts";
 import { type CommandForm, type ReadArguments, readWhole } from "./arguments.ts";
 import type { Engine } from "./engine-form.ts";
-import { type NewFile, readCaseFile, writeFiles } from "./files.ts";
+import { type NewFile, readCaseFile, refuseToWrite, writeFiles } from "./files.ts";
 import { BAD_INPUT, GOOD, refuseFaults, type Terminal, writeJson } from "./terminal.ts";
 
 export const PLAN_FORM: CommandForm = {
@@ -20,18 +20,22 @@ export async function runPlan(
   engine: Engine,
 ): Promise<number> {
   const asJson = flags.has("json");
-  const minutes = readWhole(values, "minutes", 45, 10, 180, " minutes");
+  const minutes = readWhole(values, "minutes", 45, 0, 600, " minutes");
   const wrong = [...faults, ...(minutes.fault === null ? [] : [minutes.fault])];
   const read = files[0] === undefined ? null : readCaseFile(files[0]);
   if (read !== null && !read.ok) wrong.push(...read.faults);
   if (wrong.length > 0 || read === null || !read.ok || minutes.value === null)
     return refuseFaults(terminal, wrong, asJson);
+  const wanted = (["html", "pdf"] as const).flatMap((form) => {
+    const name = values.get(form);
+    return name === undefined ? [] : [{ form, name }];
+  });
+  // A place that cannot be written is said before anything is worked out.
+  const closed = wanted.flatMap(({ name }) => refuseToWrite(name) ?? []);
+  if (closed.length > 0) return refuseFaults(terminal, closed, asJson);
   const plan = await engine.makePlan(read.file, { minutes: minutes.value });
   const papers: NewFile[] = [];
-  for (const form of ["html", "pdf"] as const) {
-    const name = values.get(form);
-    if (name !== undefined) papers.push({ name, body: await engine.planSheet(read.file, plan, form) });
-  }
+  for (const { form, name } of wanted) papers.push({ name, body: await engine.planSheet(read.file, plan, form) });
   const trouble = writeFiles(papers);
   if (trouble !== null) return refuseFaults(terminal, [trouble], asJson);
   if (asJson) writeJson(terminal, plan);

@@ -73,6 +73,24 @@ export function writeFiles(files: readonly NewFile[]): Fault | null {
   return null;
 }
 
+/** What is wrong with a place to write to, found by writing nothing of any use there; null where it can be written. */
+export function refuseToWrite(name: string): Fault | null {
+  try {
+    const place = placeOf(name);
+    const waiting = join(dirname(place), `.${basename(place)}.${process.pid}.part`);
+    try {
+      writeWhole(waiting, "");
+    } finally {
+      rmSync(waiting, { force: true });
+    }
+    return null;
+  } catch (error) {
+    const found = sayFileTrouble(error);
+    if (found === null) throw error;
+    return { path: name, found, expected: "a file that can be written" };
+  }
+}
+
 /** The file itself where the name is a link to it. Folders and devices are not written over. */
 function placeOf(name: string): string {
   const there = statSync(name, { throwIfNoEntry: false });

@@ -108,7 +108,7 @@ describe("bad input: status 2, a sentence naming the field and what it may be", 
     [
       "words for minutes",
       ["plan", "x.json", "--minutes", "long"],
-      /--minutes: found "long"; expected a whole number from 10 to 180/,
+      /--minutes: found "long"; expected a whole number from 0 to 600/,
     ],
     ["negative minutes", ["plan", "x.json", "--minutes=-5"], /--minutes: found "-5"/],
     ["minutes without a value", ["plan", "x.json", "--minutes"], /--minutes: found nothing/],
@@ -184,9 +184,36 @@ describe("bad input: status 2, a sentence naming the field and what it may be", 
     expect(readdirSync(folder)).toEqual(before);
   });
 
+  it("refuses a place that cannot be written before anything is worked out", async () => {
+    let asked = 0;
+    const counting: Engine = {
+      ...INVENTED_ENGINE,
+      makePlan: async (...args) => {
+        asked++;
+        return INVENTED_ENGINE.makePlan(...args);
+      },
+    };
+    const nowhere = join(folder, "no-such-folder", "plan");
+    const both = await runWith(
+      counting,
+      "plan",
+      good,
+      "--html",
+      `${nowhere}.html`,
+      "--pdf",
+      `${nowhere}.pdf`,
+      "--json",
+    );
+    expect(both.status).toBe(2);
+    const told: { faults: { path: string; found: string }[] } = JSON.parse(both.err);
+    expect(told.faults.map(({ path }) => path)).toEqual([`${nowhere}.html`, `${nowhere}.pdf`]);
+    for (const { found } of told.faults) expect(found).toMatch(/no such/);
+    expect(asked).toBe(0);
+  });
+
   it("tells faults as JSON on standard error where JSON is asked for", async () => {
     const bad = file("bad.json", '{"weakSide": "lft"}');
-    const plan = await run("plan", bad, "--minutes", "0", "--json");
+    const plan = await run("plan", bad, "--minutes", "601", "--json");
     expect(plan).toMatchObject({ status: 2, out: "" });
     const told = JSON.parse(plan.err);
     expect(told.faults.map(({ path }: { path: string }) => path)).toEqual(

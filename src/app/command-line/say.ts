@@ -14,9 +14,12 @@ export function sayPlan(file: CaseFile, plan: PlanAnswer): string {
     return lines.join("\n");
   }
   if (plan.items.length === 0)
-    return [...lines, "Nothing fits into these minutes. Give the session more time, or see what is available."].join(
-      "\n",
-    );
+    return [
+      ...lines,
+      "Nothing is planned.",
+      ...shortLines(plan),
+      ...plan.cautions.map(({ text }) => `Caution: ${text}`),
+    ].join("\n");
   lines.push(`${plan.items.length} items, ${plan.workingMinutes} working minutes, ${plan.minutes} minutes in all.`);
   for (const { change, because } of plan.changesSinceLast) lines.push(`Changed: ${change} ${because}`);
   plan.items.forEach((item, k) => {
@@ -29,15 +32,28 @@ export function sayPlan(file: CaseFile, plan: PlanAnswer): string {
     if (item.help !== null && item.help.newtons > 0)
       lines.push(`   Help: ${item.help.words}, ${item.help.site ?? ""} (${item.help.newtons} N).`);
   });
-  if (plan.wayBack !== null)
-    lines.push(
-      `Way back, ${plan.wayBack.minutes} ${plan.wayBack.minutes === 1 ? "minute" : "minutes"}: ${plan.wayBack.planned.join(" ")}`,
-    );
+  if (plan.wayBack !== null) lines.push(wayBackLine(plan.wayBack));
+  for (const { record } of plan.overrides ?? []) lines.push(record);
+  lines.push(...shortLines(plan));
   for (const { finding, wouldChange } of plan.takeNext.slice(0, 1))
     lines.push(`Worth taking next: ${finding} ${wouldChange}`);
   for (const line of plan.solver.traded ?? []) lines.push(line);
   for (const { text } of plan.cautions) lines.push(`Caution: ${text}`);
   return lines.join("\n");
+}
+
+/** Where the session ends in a place to rest nothing has to be walked back; how it is left is said all the same. */
+function wayBackLine({ from, minutes, planned }: NonNullable<PlanAnswer["wayBack"]>): string {
+  const steps = planned.join(" ");
+  if (minutes === 0)
+    return `No way back: the session ends at rest in ${positionWords(from)}. To get up from there: ${steps}`;
+  return `Way back, ${minutes} ${minutes === 1 ? "minute" : "minutes"}: ${steps}`;
+}
+
+/** Why a plan is empty or short, and what serves instead. */
+function shortLines({ whyShort }: PlanAnswer): string[] {
+  if (whyShort === null || whyShort === undefined) return [];
+  return [...whyShort.because, ...whyShort.instead.map(({ text }) => `Instead: ${text}`)];
 }
 
 /** What rungs ask, as lines for a terminal. */
@@ -77,7 +93,8 @@ function nameOf(name: { readonly activity: string; readonly rung: string }): str
 
 function doseWords({ dose }: PlanItemAnswer): string {
   const each = dose.repetitions === undefined ? "" : ` of ${dose.repetitions}`;
-  const held = dose.holdSeconds === undefined ? "" : `, held ${dose.holdSeconds} seconds`;
+  const held =
+    dose.holdSeconds === undefined ? "" : `, held ${dose.holdSeconds} ${dose.holdSeconds === 1 ? "second" : "seconds"}`;
   return `${dose.sets} ${dose.sets === 1 ? "set" : "sets"}${each}${held}`;
 }
 

@@ -7,18 +7,35 @@ const RUNG = z.strictObject({ activity: z.string().min(1).max(100), rung: z.stri
 const WHY = z.string().max(4000);
 const HELPERS = z.number().int().min(0).max(10);
 
+interface Rung {
+  readonly activity: string;
+  readonly rung: string;
+}
+
 /** What the therapist asks of the plan by hand; everything else is kept as it can be. */
+export interface Wishes {
+  readonly mustHave?: readonly Rung[];
+  readonly leaveOut?: readonly Rung[];
+  readonly startIn?: string | null;
+  readonly noFloor?: boolean;
+  readonly barPositions?: readonly string[];
+  /** So many people are here today, where that is fewer than in the findings. */
+  readonly helpers?: number;
+  /** Not at hand today. */
+  readonly without?: readonly string[];
+  /** Kept out by the plan and put in by hand, each with the therapist's reason; a stop rule is not overruled. */
+  readonly overrides?: readonly (Rung & { readonly why: string })[];
+}
+
+/** The same as it is written and sent. */
 export const WISHES = z.strictObject({
   mustHave: z.exactOptional(z.array(RUNG).max(20)),
   leaveOut: z.exactOptional(z.array(RUNG).max(400)),
   startIn: z.exactOptional(z.enum(POSITION_IDS).nullable()),
   noFloor: z.exactOptional(z.boolean()),
   barPositions: z.exactOptional(z.array(z.enum(POSITION_IDS)).max(60)),
-  /** So many people are here today, where that differs from the findings. */
   helpers: z.exactOptional(HELPERS),
-  /** Not at hand today. */
   without: z.exactOptional(z.array(z.enum(EQUIPMENT_IDS)).max(60)),
-  /** What the plan keeps out and is put in by hand, each with the therapist's reason. A stop rule is not overruled. */
   overrides: z.exactOptional(z.array(RUNG.extend({ why: WHY })).max(20)),
 });
 
@@ -62,4 +79,4 @@ export const ARGUMENT_ANSWER = z.object({
   /** The plan before and the plan below. */
   comparison: COMPARISON,
 });
-export type ArgumentAnswer = z.infer<typeof ARGUMENT_ANSWER>;
+export type ArgumentAnswer = Omit<z.infer<typeof ARGUMENT_ANSWER>, "wishes"> & { readonly wishes: Wishes };

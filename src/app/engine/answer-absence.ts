@@ -8,6 +8,8 @@ import { lowerFirst } from "./words.ts";
 /** Rules a therapist may overrule, with a reason written down; everything else is a stop. */
 const MAY_OVERRULE = ["approach", "effort", "balance", "place", "equipment", "seen"];
 
+export const mayOverrule = ({ rule }: { readonly rule: string }): boolean => MAY_OVERRULE.includes(rule);
+
 /** Why a rung is not in today's plan, in words; what it would cost comes from the optimiser and is passed in. */
 export function answerAbsence(
   person: PersonToday,
@@ -44,7 +46,7 @@ export function answerAbsence(
     figure: asks === null ? null : `${upper(partName(asks.limiting))}: ${figureOf(asks.peak)}.`,
     wouldChange: wouldChange(today),
     instead: rung.substitutes.flatMap((each) => insteadOf(person, each)),
-    mayForce: person.hold === null && !inPlan && out.every((reason) => MAY_OVERRULE.includes(reason.rule)),
+    mayForce: person.hold === null && !inPlan && out.every(mayOverrule),
     cost,
   };
 }

@@ -6,6 +6,7 @@ import { PURPOSE_WORDS } from "../../plan/session/needs.ts";
 import { EMERGENCY } from "./standing-texts.ts";
 import { BIBLIOGRAPHY, type SourceId } from "../../sources/bibliography.ts";
 import type { PlanAnswer } from "../contract/plan-answer.ts";
+import type { Override } from "./narrow-person.ts";
 import type { PersonToday } from "./person-today.ts";
 import { answerDirection, answerLimb, answerSide, jointSide, round2, round3 } from "./sides.ts";
 import { changesSince } from "./since-last.ts";
@@ -16,7 +17,14 @@ import { VERSION } from "./version.ts";
 export function answerPlan(
   person: PersonToday,
   session: Session | null,
-  solved: { status: string; gap: number; traded?: readonly string[]; clash?: readonly string[] },
+  solved: {
+    status: string;
+    gap: number;
+    traded?: readonly string[];
+    clash?: readonly string[];
+    overrides?: readonly Override[];
+    whyShort?: PlanAnswer["whyShort"];
+  },
 ): PlanAnswer {
   const items = session === null ? [] : session.items.map((item) => answerItem(person, item));
   const inPlan = new Set(items.map((item) => `${item.activity}/${item.rung}`));
@@ -79,6 +87,11 @@ export function answerPlan(
             centreHeightMetres: round2(each.centreHeight),
           })),
     solver: { status: solved.status, gap: solved.gap, traded: [...(solved.traded ?? [])] },
+    overrides: (solved.overrides ?? []).map((each) => ({
+      ...each,
+      against: each.against.map((reason) => ({ ...reason })),
+    })),
+    whyShort: solved.whyShort ?? null,
     changesSinceLast: session === null ? [] : changesSince(person, session),
     takeNext: takeNextOf(person, session),
     contradictions: person.model.disagreements.map((each) => {

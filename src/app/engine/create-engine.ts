@@ -8,7 +8,9 @@ import type { CaseFile } from "../contract/case-file.ts";
 import { answerAbsence } from "./answer-absence.ts";
 import { answerCatalogue } from "./answer-catalogue.ts";
 import { answerEffort } from "./answer-effort.ts";
+import { answerArgument, answerSolved } from "./answer-argument.ts";
 import { answerPlan } from "./answer-plan.ts";
+import { comparePlans } from "./compare-plans.ts";
 import type { Engine, RungName, Wishes } from "./engine.ts";
 import { learnedBetween } from "./learned.ts";
 import { keepPeople, type PersonToday } from "./person-today.ts";
@@ -44,9 +46,7 @@ export async function createEngine(): Promise<Engine> {
       };
     },
     plan(file, minutes, wishes: Wishes = {}) {
-      const person = people.today(file);
-      const { session, ...solved } = planSession(person, minutes, wishes);
-      return answerPlan(person, session, solved);
+      return answerSolved(planSession(people.today(file), minutes, wishes), minutes, wishes);
     },
     effort(file, activity, rung) {
       const person = people.today(file);
@@ -55,11 +55,17 @@ export async function createEngine(): Promise<Engine> {
         .map((today) => answerEffort(person, today, solver));
     },
     catalogue: answerCatalogue,
+    argue: (file, minutes, wishes, argument) => answerArgument(people.today(file), minutes, wishes, argument),
+    compare: (first, second) =>
+      comparePlans(
+        planSession(people.today(first.case), first.minutes, first.wishes ?? {}),
+        planSession(people.today(second.case), second.minutes, second.wishes ?? {}),
+      ),
     absence(file, minutes, wishes, of) {
       const person = people.today(file);
       const today = find(person, of);
       const solved = planSession(person, minutes, wishes);
-      const inPlan = solved.session?.items.some((item) => item.today === today) ?? false;
+      const inPlan = solved.session?.items.some((item) => item.today.rung === today.rung) ?? false;
       return answerAbsence(person, today, costOfForcing(person, today, solved, minutes, wishes), inPlan);
     },
     sheet: (file, of) => {

@@ -1,5 +1,5 @@
 import type { CatalogueAnswer } from "../contract/catalogue-answer.ts";
-import type { Argument, ArgumentAnswer, Comparison } from "../contract/argument.ts";
+import type { Argument, ArgumentAnswer, Comparison, Wishes } from "../contract/argument.ts";
 import type { CaseFile } from "../contract/case-file.ts";
 import type { CheckAnswer } from "../contract/check-answer.ts";
 import type { RungEffort } from "../contract/effort-answer.ts";
@@ -9,20 +9,6 @@ import type { OwnRung } from "./own-activities.ts";
 import type { OwnStart, OwnTrial } from "./own-rung.ts";
 import type { MovedFinding, WeighedRung, WhatIfChoice } from "./what-if.ts";
 
-/** What the therapist asks of the plan by hand; everything else is kept as it can be. */
-export interface Wishes {
-  readonly mustHave?: readonly RungName[];
-  readonly leaveOut?: readonly RungName[];
-  readonly startIn?: string | null;
-  readonly noFloor?: boolean;
-  readonly barPositions?: readonly string[];
-  /** So many people are here today, where that differs from the findings. */
-  readonly helpers?: number;
-  /** Not at hand today. */
-  readonly without?: readonly string[];
-  /** Kept out by the plan and put in by hand, each with the therapist's reason; a stop rule is not overruled. */
-  readonly overrides?: readonly (RungName & { readonly why: string })[];
-}
 /** A plan as it is asked for. */
 export interface PlanQuestion {
   readonly case: CaseFile;
@@ -153,4 +139,4 @@ export interface Engine {
   lookPicture(caseFile: CaseFile, task: string, width: number): Picture;
 }
 
-export type { CaseFile, PlanAnswer };
+export type { CaseFile, PlanAnswer, Wishes };

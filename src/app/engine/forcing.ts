@@ -1,4 +1,5 @@
 import type { RungToday } from "../../plan/assess/rung-today.ts";
+import { mayOverrule } from "./answer-absence.ts";
 import type { Wishes } from "./engine.ts";
 import type { PersonToday } from "./person-today.ts";
 import { planSession, type SolvedSession } from "./plan-session.ts";
@@ -12,11 +13,18 @@ export function costOfForcing(
   minutes: number,
   wishes: Wishes,
 ): string | null {
-  if (now.session === null || !today.eligible) return null;
+  if (now.session === null || !today.out.every(mayOverrule)) return null;
   const name = { activity: today.activity.id, rung: today.rung.id };
-  const forced = planSession(person, minutes, { ...wishes, mustHave: [...(wishes.mustHave ?? []), name] });
+  // What is out is tried as if a reason had been given, to say what it would cost.
+  const forced = planSession(
+    person,
+    minutes,
+    today.eligible
+      ? { ...wishes, mustHave: [...(wishes.mustHave ?? []), name] }
+      : { ...wishes, overrides: [...(wishes.overrides ?? []), { ...name, why: "tried" }] },
+  );
   const has = (session: SolvedSession["session"], each: RungToday): boolean =>
-    session?.items.some((item) => item.today === each) ?? false;
+    session?.items.some((item) => item.today.rung === each.rung) ?? false;
   if (!has(forced.session, today)) return "It does not fit into the minutes and the strength of today.";
   const leaving = now.session.items
     .filter((item) => !has(forced.session, item.today))

@@ -31,7 +31,14 @@ const same = (today: RungToday, name: RungName): boolean =>
 export function narrowPerson(person: PersonToday, wishes: Wishes): NarrowedPerson {
   const here = Math.min(wishes.helpers ?? Number.POSITIVE_INFINITY, person.findings.helpers.count);
   const without = wishes.without ?? [];
-  const asked = wishes.overrides ?? [];
+  // What is asked for without a word against what keeps it out is asked for without a reason.
+  const given = wishes.overrides ?? [];
+  const asked = [
+    ...given,
+    ...(wishes.mustHave ?? [])
+      .filter((name) => !given.some((each) => each.activity === name.activity && each.rung === name.rung))
+      .map((name) => ({ ...name, why: "" })),
+  ];
   if (here === person.findings.helpers.count && without.length === 0 && asked.length === 0)
     return { person, overrides: [] };
   const findings = { ...person.findings, helpers: { ...person.findings.helpers, count: here } };
@@ -108,8 +115,6 @@ function letIn(today: RungToday, record: string): RungToday {
 /** The same rung with another verdict. What it asks stays worked out when first asked for. */
 function changed(today: RungToday, verdict: Partial<Pick<RungToday, "eligible" | "out" | "mind">>): RungToday {
   return Object.create(today, {
-    ...Object.fromEntries(
-      Object.entries(verdict).map(([key, value]) => [key, { value, enumerable: true }]),
-    ),
+    ...Object.fromEntries(Object.entries(verdict).map(([key, value]) => [key, { value, enumerable: true }])),
   });
 }

@@ -6,11 +6,15 @@ import { ACTIVITIES, POSITIONS } from "../../practice/catalogue.ts";
 import type { PositionId } from "../../practice/codes.ts";
 import { solveSession } from "../../plan/optimiser/solve-session.ts";
 import type { RungName, Wishes } from "./engine.ts";
+import { narrowPerson, type Override } from "./narrow-person.ts";
 import type { PersonToday } from "./person-today.ts";
 import { lowerFirst } from "./words.ts";
 
 /** A session solved for one person, with the problem it answers. */
 export interface SolvedSession {
+  /** The person as they stand with today's wishes. */
+  readonly person: PersonToday;
+  readonly overrides: readonly Override[];
   readonly session: Session | null;
   readonly built: BuiltProblem;
   readonly status: string;
@@ -35,17 +39,46 @@ export function locksOf(wishes: Wishes): Locks {
   };
 }
 
-/** Chooses and orders today's session inside the minutes that are really left. */
+const solved = new WeakMap<PersonToday, Map<string, SolvedSession>>();
+const KEPT = 12;
+
+/** Chooses and orders today's session inside the minutes that are really left. The last answers are kept for what is asked next. */
 export function planSession(person: PersonToday, minutes: number, wishes: Wishes): SolvedSession {
-  const locks = locksOf(wishes);
+  const kept = solved.get(person) ?? new Map<string, SolvedSession>();
+  solved.set(person, kept);
+  const key = JSON.stringify([minutes, wishes]);
+  const known = kept.get(key) ?? solve(person, minutes, wishes);
+  const oldest = kept.keys().next();
+  if (kept.size >= KEPT && oldest.done !== true) kept.delete(oldest.value);
+  kept.set(key, known);
+  return known;
+}
+
+function solve(given: PersonToday, minutes: number, wishes: Wishes): SolvedSession {
+  const { person, overrides } = narrowPerson(given, wishes);
+  const asked = locksOf(wishes);
+  // What was put in against a reason has to be in; where it may not be, the record says so and the rest is planned.
+  const refused = new Set(overrides.filter(({ allowed }) => !allowed).map(nameOf));
+  const putIn = overrides.filter(({ allowed }) => allowed).map(nameOf);
+  const locks = {
+    ...asked,
+    mustHave: [...new Set([...asked.mustHave, ...putIn])].filter((name) => !refused.has(name)),
+  };
   const built = buildProblem(person.findings, person.precautions, person.rungs, person.ways, minutes, locks);
-  if (person.hold !== null) return { session: null, built, status: "hold", gap: 0, traded: [], clash: [] };
-  const solved = solveSession(built.problem);
-  if (solved.plan === null)
-    return { session: null, built, status: "empty", gap: 0, traded: [], clash: clashOf(built, locks) };
-  const session = unfoldSession(person.findings, built, solved.plan, person.ways, person.keeper);
-  const traded = tradedIn(built.problem, solved.plan);
-  return { session, built, status: solved.status, gap: solved.gap, traded, clash: [] };
+  const none = { person, overrides, session: null, built, gap: 0, traded: [] };
+  if (person.hold !== null) return { ...none, status: "hold", clash: [] };
+  const found = solveSession(built.problem);
+  if (found.plan === null) return { ...none, status: "empty", clash: clashOf(built, locks) };
+  return {
+    person,
+    overrides,
+    session: unfoldSession(person.findings, built, found.plan, person.ways, person.keeper),
+    built,
+    status: found.status,
+    gap: found.gap,
+    traded: tradedIn(built.problem, found.plan),
+    clash: [],
+  };
 }
 
 /**
@@ -72,7 +105,10 @@ function clashOf(built: BuiltProblem, locks: Locks): string[] {
       without: (each: Locks) => ({ ...each, barPositions: each.barPositions.filter((other) => other !== id) }),
     })),
   ];
+  const nothing: Locks = { mustHave: [], leaveOut: locks.leaveOut, barPositions: [], startIn: null };
   const fits = (each: Locks): boolean => solveSession({ ...built.problem, locks: each }).plan !== null;
+  // Where nothing fits whatever is let go, no wish is to blame.
+  if (wishes.length === 0 || !fits(nothing)) return [];
   let now = locks;
   const needed: string[] = [];
   for (const wish of wishes) {

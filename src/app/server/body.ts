@@ -1,5 +1,6 @@
 import type { Context } from "hono";
 import { z } from "zod";
+import { WISHES } from "../contract/argument.ts";
 import { listFaults, sayFault } from "../contract/faults.ts";
 import { group, words } from "../contract/fields.ts";
 import { readJson } from "../contract/parse-case.ts";
@@ -19,10 +20,10 @@ export const ADD_EVENTS = group("request", {
 });
 export const MAKE_PLAN = group("request", {
   minutes: z
-    .number({ error: "minutes: a number from 5 to 240" })
-    .min(5, { error: "minutes: a number from 5 to 240" })
-    .max(240, { error: "minutes: a number from 5 to 240" }),
-  wishes: z.exactOptional(z.unknown()),
+    .number({ error: "minutes: a number from 0 to 600" })
+    .min(0, { error: "minutes: a number from 0 to 600" })
+    .max(600, { error: "minutes: a number from 0 to 600" }),
+  wishes: z.exactOptional(WISHES),
   case: z.exactOptional(z.unknown()),
   note: z.exactOptional(words("note", 500)),
 });

@@ -93,13 +93,13 @@ export function buildProblem(
     return [
       {
         id: position.id,
-        wayBack: { halfMinutes: Math.round(back.way.minutes * 2), strength: Math.round(back.way.strengthShare * 100) },
+        wayBack: { halfMinutes: halfMinutesOf(back.way.steps), strength: Math.round(back.way.strengthShare * 100) },
         canEnd: back.way.strengthShare <= 0.3,
         entry:
           entry === null
             ? null
             : {
-                halfMinutes: Math.round(entry.minutes * 2),
+                halfMinutes: halfMinutesOf(entry.steps),
                 strength: Math.round(entry.strengthShare * 100),
                 cost: entry.kneelDowns * PRICES.kneelDown + entry.sideChanges * PRICES.sideChange,
               },
@@ -114,7 +114,7 @@ export function buildProblem(
     id: each.id,
     from: each.from,
     to: each.to,
-    halfMinutes: Math.max(1, Math.round(each.minutes * 2)),
+    halfMinutes: halfMinutesOf([each]),
     strength: Math.round(each.strengthShare * 100),
     ease: 0,
     threshold: null,
@@ -137,6 +137,10 @@ export function buildProblem(
   };
   return { problem, meanings, steps, arrival, workingMinutes: workingMinutes(slotMinutes) };
 }
+
+/** Each move takes half a minute at least, as the session line counts it. */
+const halfMinutesOf = (steps: readonly { readonly minutes: number }[]): number =>
+  steps.reduce((sum, { minutes }) => sum + Math.max(1, Math.round(minutes * 2)), 0);
 
 /** What is done first in the same session, until it has been seen (common practice: "look first" of each ladder). */
 const FIRST: Readonly<Record<string, string>> = {

@@ -26,6 +26,7 @@ export interface PlannedItem {
   readonly purpose: PurposeId;
   readonly because: readonly string[];
   readonly guard: Guard | null;
+  /** Worked out, as the guard is, when first asked for. */
   readonly outline: BalanceOutline | null;
   readonly step: LadderStepToday | null;
 }
@@ -77,8 +78,19 @@ function transitionById(id: string): Transition {
   return found;
 }
 
+const outlines = new WeakMap<RungToday, BalanceOutline | null>();
+
 /** What is known of the outline of one rung: computed once for the strengths in the middle of what is believed. */
 export function outlineOf(keeper: PoseKeeper, today: RungToday): BalanceOutline | null {
+  let known = outlines.get(today);
+  if (known === undefined) {
+    known = workOutOutline(keeper, today);
+    outlines.set(today, known);
+  }
+  return known;
+}
+
+function workOutOutline(keeper: PoseKeeper, today: RungToday): BalanceOutline | null {
   if (today.asks === null) return null;
   const stations = keeper.stations(poseOf(today.rung));
   if (stations === null) return null;
@@ -130,7 +142,6 @@ export function unfoldSession(
       const meaning = built.meanings.get(id);
       if (meaning === undefined) throw new ProgrammingError(`no option ${id}`);
       const { today, dose } = meaning;
-      const outline = outlineOf(keeper, today);
       const purpose = mainPurpose(today, needs, covered);
       const step = built.steps.get(today.activity.id) ?? null;
       const minutes = dose.halfMinutes / 2;
@@ -140,8 +151,13 @@ export function unfoldSession(
         minutes,
         purpose,
         because: becauseOf(findings, today, purpose, step, minded),
-        guard: guardOf(findings, today, outline),
-        outline,
+        // Worked out when first asked for: of a plan that is only compared nobody asks.
+        get guard() {
+          return guardOf(findings, today, outlineOf(keeper, today));
+        },
+        get outline() {
+          return outlineOf(keeper, today);
+        },
         step,
       });
       for (const each of Object.keys(today.rung.trains) as PurposeId[]) covered.set(each, (covered.get(each) ?? 0) + 1);
