@@ -82,7 +82,7 @@ export async function createEngine(): Promise<Engine> {
     },
     weigh(file, of, moved) {
       const person = people.today(moved === null ? file : moveFinding(file, moved));
-      return weighRung(person, find(person, of));
+      return weighRung(person, find(person, of), moved);
     },
     moveFinding,
     ownStart: (file, of) => ownStart(people.today(file), of),

@@ -53,6 +53,15 @@ describe("a finding moved to see what follows", () => {
     }
   });
 
+  it("says where a moved grade stands against what was seen and is set aside", () => {
+    // She was seen to lift the seat: a hip that moves nothing (grade 0 or 1) cannot be believed.
+    const seen = { ...read("look-only"), look: [{ task: "bridge" as const, result: "aloneWell" as const }] };
+    const weigh = (value: string) => engine.weigh(seen, BRIDGE, { finding: HIP, value });
+    expect(weigh("0").setAside).toMatch(/stands against what was seen/);
+    expect(weigh("4").setAside).toBeNull();
+    expect(engine.weigh(seen, BRIDGE, null).setAside).toBeNull();
+  });
+
   it("asks less of a stronger hip: the effort falls from grade to grade", () => {
     // What a joint is asked does not depend on its strength, so its share falls as it grows: common practice, no source.
     const { look: _look, strength: _strength, ...bare } = file;

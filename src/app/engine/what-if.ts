@@ -47,6 +47,8 @@ export interface WeighedRung {
   /** How far the weight can go, held still: forward and to the person's left [m]. */
   readonly outline: readonly { readonly forward: number; readonly left: number }[];
   readonly least: string | null;
+  /** Said where the moved finding stands against what was seen and is set aside, so that nothing follows from it. */
+  readonly setAside: string | null;
 }
 
 /** So many muscle groups are offered, those that work hardest in the rung first. */
@@ -125,7 +127,7 @@ const seatOf = ({ seatHeightCm }: { readonly seatHeightCm?: number | undefined }
   seatHeightCm === undefined ? {} : { seatHeightCm };
 
 /** A rung weighed at the findings as given: effort, load, help, outline and whether it may be done. */
-export function weighRung(person: PersonToday, today: RungToday): WeighedRung {
+export function weighRung(person: PersonToday, today: RungToday, moved: MovedFinding | null = null): WeighedRung {
   const { asks } = today;
   const outline = outlineOf(person.keeper, today);
   const flip = person.laterality.weak === "left" ? -1 : 1;
@@ -156,7 +158,17 @@ export function weighRung(person: PersonToday, today: RungToday): WeighedRung {
       outline === null
         ? null
         : `Tips first ${wordsOf(outline.least.towards)}: ${Math.max(1, Math.round(outline.least.metres * 100))} cm there.`,
+    setAside: isSetAside(person, moved)
+      ? "This stands against what was seen in function, so it is set aside and nothing follows from it."
+      : null,
   };
+}
+
+/** A grade is evidence by its slot; what is seen in function is believed over it. */
+function isSetAside({ model }: PersonToday, moved: MovedFinding | null): boolean {
+  if (moved === null || !moved.finding.startsWith("grade.")) return false;
+  const id = moved.finding.replace(/^grade/, "strength");
+  return model.trail.some((entry) => entry.id === id && !entry.believed);
 }
 
 function slotOf(joint: string, direction: string, side: "weak" | "strong" | null): Slot | null {

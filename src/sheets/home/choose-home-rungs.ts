@@ -1,5 +1,5 @@
 import type { Activity, Rung } from "../../practice/activities/activity.ts";
-import { type FamilyHelper, refuseForFamily } from "./family-helper.ts";
+import { type FamilyHelper, mayBeDrawn, refuseForFamily } from "./family-helper.ts";
 import { findRung } from "../note/rung-words.ts";
 import { type PlannedRung, rungKey } from "../planned-rung.ts";
 
@@ -27,6 +27,8 @@ export interface HomeRung {
   readonly home: NonNullable<Rung["home"]>;
   /** The helper has to be there. */
   readonly withHelper: boolean;
+  /** The helper is in the picture. */
+  readonly drawHelper: boolean;
 }
 
 export interface LeftOff {
@@ -56,9 +58,11 @@ export function chooseHomeRungs(question: HomeQuestion): {
     const { rung } = found;
     const because =
       keptBack(question, planned, rung) ?? (chosen.length >= question.most ? `A sheet holds ${question.most}.` : null);
-    if (because === null && rung.home !== null)
-      chosen.push({ planned, rung, home: rung.home, withHelper: needsHelper(question, planned, rung) });
-    else
+    if (because === null && rung.home !== null) {
+      const withHelper = needsHelper(question, planned, rung);
+      const drawHelper = withHelper && mayBeDrawn(question.family?.helper ?? {}, rung);
+      chosen.push({ planned, rung, home: rung.home, withHelper, drawHelper });
+    } else
       leftOff.push({
         activity: planned.activity,
         rung: planned.rung,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ACTIVITIES } from "../../practice/catalogue.ts";
 import type { Rung } from "../../practice/activities/activity.ts";
 import type { PlannedRung } from "../planned-rung.ts";
-import { FAMILY_LIMITS, refuseForFamily } from "./family-helper.ts";
+import { FAMILY_LIMITS, mayBeDrawn, refuseForFamily } from "./family-helper.ts";
 
 const PERSON = { heightCm: 175, massKg: 80 };
 const STANDING = { helperPose: "standing", because: "may fall" };
@@ -46,6 +46,13 @@ describe("what a helper at home may be asked", () => {
     expect(refuseForFamily(sore, PERSON, planned({ help: touch }), lifts)).toMatch(/lifted or blocked/);
     expect(refuseForFamily(sore, PERSON, planned({ guard: STANDING }), kneeling)).toMatch(/back/);
     expect(refuseForFamily(sore, PERSON, planned({}), kneeling)).toBeNull();
+  });
+
+  it("draws nobody on knees they should not go down on", () => {
+    expect(
+      [{ ageYears: 78 }, { backTrouble: true }, { ageYears: 45 }, {}].map((family) => mayBeDrawn(family, kneeling)),
+    ).toEqual([false, false, true, true]);
+    expect(mayBeDrawn({ ageYears: 78 }, upright)).toBe(true);
   });
 
   it("asks nobody old to kneel on the floor, and nobody small or light to steady standing", () => {

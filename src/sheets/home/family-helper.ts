@@ -24,6 +24,12 @@ export const FAMILY_LIMITS = {
 const KNEELS: readonly string[] = ["kneeling", "halfKneeling"];
 const STANDS: readonly string[] = ["standing", "strideStanding"];
 
+/** Whether this helper can be drawn as the rung shows its helper: nobody is drawn on knees they should not go down on. */
+export function mayBeDrawn({ ageYears, backTrouble }: FamilyHelper, rung: Rung): boolean {
+  const spares = backTrouble === true || (ageYears !== undefined && ageYears >= FAMILY_LIMITS.kneelsUntil);
+  return !(spares && KNEELS.includes(rung.helper.pose));
+}
+
 /**
  * Why this helper cannot be asked for a rung that needs somebody there; null where they can. What is not known of the
  * helper bars nothing: the two show-backs are what decides then.

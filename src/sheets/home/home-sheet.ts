@@ -99,11 +99,11 @@ export function makeHomeSheet(input: HomeSheetInput): HomeSheet | NoHomeSheet {
 }
 
 function makeStrip({ person, helper, form, picture }: HomeSheetInput, one: HomeRung): HomeStrip {
-  const { planned, rung, home, withHelper } = one;
+  const { planned, rung, home, drawHelper } = one;
   return {
     activity: planned.activity,
     rung: planned.rung,
-    picture: picture(planned, { withHelper }),
+    picture: picture(planned, { withHelper: drawHelper }),
     name: fillSides(rung.plainName, person),
     sentences: sayHome(home, person, helper),
     helper: sayHelper(one, person, helper),

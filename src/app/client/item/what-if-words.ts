@@ -32,8 +32,14 @@ export function linesOf(found: WeighedRung, now: WeighedRung): readonly Line[] {
 const joined = (words: string, figure: string | null): string => (figure === null ? words : `${words} ${figure}`);
 
 /** What a screen reader is told when the hand rests: the finding's value and all that became different. */
-export function sayFollows(choice: WhatIfChoice, value: string, lines: readonly Line[]): string {
+export function sayFollows(
+  choice: WhatIfChoice,
+  value: string,
+  lines: readonly Line[],
+  { setAside }: WeighedRung,
+): string {
   const words = choice.values.find(({ id }) => id === value)?.words ?? value;
+  if (setAside !== null) return `${choice.name}, ${words}. ${setAside}`;
   const changed = lines.filter(({ before }) => before !== null);
   if (changed.length === 0) return `${choice.name}, ${words}: nothing else changes.`;
   return `${choice.name}, ${words}. ${changed.map(({ name, now, figure }) => `${name.replace("?", "")}: ${joined(now, figure)}`).join(" ")}`;

@@ -74,7 +74,7 @@ export function WhatIf({ person, of }: { readonly person: KeptPerson; readonly o
   };
   const shownRung = now ?? found;
   const lines = found === null || shownRung === null ? [] : linesOf(found, shownRung);
-  const follows = choice === undefined || value === null || now === null ? "" : sayFollows(choice, value, lines);
+  const follows = choice === undefined || value === null || now === null ? "" : sayFollows(choice, value, lines, now);
   useEffect(() => {
     if (follows === "") return;
     const timer = setTimeout(() => setHeard(follows), PAUSE);
@@ -131,6 +131,7 @@ export function WhatIf({ person, of }: { readonly person: KeptPerson; readonly o
           {value !== null && <span className="small">, {choice.foundWords}</span>}
         </p>
       </div>
+      {now !== null && now.setAside !== null && <p className="said">{now.setAside}</p>}
       <div className="what-if-follows">
         <dl>
           {lines.map(({ id, name, now: said, figure, before }) => (

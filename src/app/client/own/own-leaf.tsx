@@ -101,7 +101,7 @@ export function OwnLeaf({
           <div className="own-fields">
             <Pose draft={draft} start={start} onChange={setDraft} />
             <p className="small" role="status">
-              {sayChanges(draft, start) || "Nothing is changed yet."}
+              {sayChanges(draft, start)}
             </p>
             <Words draft={draft} start={start} onChange={setDraft} />
           </div>
