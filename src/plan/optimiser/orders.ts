@@ -44,22 +44,29 @@ export function priceMoves(task: Task, weights: MoveWeights, set: readonly numbe
 /** The least that being in all positions of a set costs in moves, in any order; endless where no order is possible. */
 export function leastMoving(set: readonly number[], moves: PricedMoves): number {
   let least = NEVER;
-  const size = set.length;
-  const go = (last: number, used: number, sum: number): void => {
-    if (sum >= least) return;
-    if (used === (1 << size) - 1) {
-      least = Math.min(least, sum + (moves.end[last] ?? NEVER));
-      return;
-    }
-    const row = moves.between[last];
-    for (let k = 0; k < size; k++) {
-      if ((used >> k) & 1) continue;
-      const next = set[k] ?? 0;
-      go(next, used | (1 << k), sum + (row?.[next] ?? NEVER));
-    }
-  };
-  for (let k = 0; k < size; k++) go(set[k] ?? 0, 1 << k, moves.begin[set[k] ?? 0] ?? NEVER);
+  for (const first of set) least = goOn(set, moves, first, 1 << set.indexOf(first), moves.begin[first] ?? NEVER, least);
   return least;
+}
+
+/** The least so far, or less where going on from here costs less. @param used positions been in, as bits */
+function goOn(
+  set: readonly number[],
+  moves: PricedMoves,
+  last: number,
+  used: number,
+  sum: number,
+  least: number,
+): number {
+  if (sum >= least) return least;
+  if (used === (1 << set.length) - 1) return Math.min(least, sum + (moves.end[last] ?? NEVER));
+  const row = moves.between[last];
+  let found = least;
+  for (let k = 0; k < set.length; k++) {
+    if ((used >> k) & 1) continue;
+    const next = set[k] ?? 0;
+    found = goOn(set, moves, next, used | (1 << k), sum + (row?.[next] ?? NEVER), found);
+  }
+  return found;
 }
 
 /** The least minutes and the least strength that moving between all positions of a set can take. */

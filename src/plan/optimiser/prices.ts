@@ -16,9 +16,6 @@ export function priced(item: Item, prices: Prices): number {
   return worth;
 }
 
-/** Of items with the same name only one is done: a rung at two doses, or a pair of substitutes. */
-export const nameOnce = (item: Item): string => item.option.substitutes ?? item.option.rung;
-
 /** Units of a purpose beyond which nothing more is gained. */
 const GAINING = 4;
 /** A unit is first priced at this share of what the first one is worth. */

@@ -15,6 +15,8 @@ export interface Item {
   readonly position: number;
   /** Place in the list of options. */
   readonly at: number;
+  /** Items of the same name exclude each other: a rung at two doses, or a pair of substitutes. */
+  readonly name: number;
   /** Units of each purpose by its number, and the same without the zeros. */
   readonly units: Int32Array;
   readonly trains: readonly { readonly purpose: number; readonly units: number }[];

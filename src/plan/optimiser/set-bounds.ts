@@ -26,26 +26,33 @@ export function boundingAt(task: Task, prices: Prices, set: readonly number[] = 
 const NOTHING = new Float64Array(0);
 
 function topsOf(groups: readonly (readonly Item[])[], prices: Prices): Float64Array {
-  const values = Float64Array.from(groups, (group) => {
+  const values = new Float64Array(groups.length);
+  groups.forEach((group, k) => {
     let best = Number.NEGATIVE_INFINITY;
     for (const item of group) best = Math.max(best, priced(item, prices));
-    return best;
+    values[k] = best;
   });
   return values.sort().reverse().subarray(0, sizeLimits.itemsInPosition);
 }
 
-/** No session in exactly these positions is worth more than this. */
-export function boundOf(task: Task, set: readonly number[], at: Bounding): number {
+/** No session in exactly these positions is worth more than this. @param enough below it the exact bound does not matter */
+export function boundOf(
+  task: Task,
+  set: readonly number[],
+  at: Bounding,
+  enough: number = Number.NEGATIVE_INFINITY,
+): number {
   const { itemShort, helperPlace } = task.problem.prices;
-  const moving = leastMoving(set, at.moves);
-  if (moving === Number.POSITIVE_INFINITY) return Number.NEGATIVE_INFINITY;
   // One item at least is done in every position of the set; then the best of what is there, up to the most items.
   let sum = 0;
-  for (const p of set) sum += at.tops[p]?.[0] ?? 0;
+  for (const p of set) {
+    const first = at.tops[p]?.[0];
+    if (first === undefined) return Number.NEGATIVE_INFINITY;
+    sum += first;
+  }
   let count = set.length;
-  const shortOf = (items: number) => itemShort * Math.max(0, sizeLimits.fewestItems - items);
-  let best = sum - shortOf(count);
-  const next = [1, 1, 1, 1];
+  let best = sum - itemShort * Math.max(0, sizeLimits.fewestItems - count);
+  next.fill(1);
   while (count < sizeLimits.mostItems) {
     let value = Number.NEGATIVE_INFINITY;
     let from = -1;
@@ -60,7 +67,11 @@ export function boundOf(task: Task, set: readonly number[], at: Bounding): numbe
     next[from] = (next[from] ?? 0) + 1;
     sum += value;
     count++;
-    best = Math.max(best, sum - shortOf(count));
+    best = Math.max(best, sum - itemShort * Math.max(0, sizeLimits.fewestItems - count));
   }
-  return at.fixed - moving - set.length * helperPlace + best;
+  const still = at.fixed - set.length * helperPlace + best;
+  // Moving costs nothing or more.
+  if (still < enough) return still;
+  return still - leastMoving(set, at.moves);
 }
+const next = new Int8Array(sizeLimits.positions);

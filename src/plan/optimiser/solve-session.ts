@@ -6,7 +6,7 @@ import { type Bounding, boundingAt, boundOf } from "./set-bounds.ts";
 
 import { bringsFirsts, coversMusts, groupsOf, readTask, type Task } from "./task.ts";
 import { NEAR, movingOf, priceUnits, WalkSearch, walksOf } from "./walk-search.ts";
-import { subsets } from "./ways.ts";
+import { visitSets } from "./ways.ts";
 
 /** What was found and how sure it is: `proven` the best there is, `limit` when the counted work ran out, `empty` when nothing fits. */
 export interface SolvedPlan {
@@ -28,6 +28,11 @@ const SET_PRICE_STEPS = 24;
 const USUAL_MOVING = { halfMinutes: 6, strength: 12 };
 /** Prices of so many sets are tried on all the others. */
 const TRIED_ON_ALL = 12;
+/** Fewer open sets than this are looked at one by one. */
+const WORTH_TRYING = 40;
+/** A plan in hand comes from so many sets of so many positions. */
+const PROMISING = 8;
+const LOOKED_AT_FIRST = 3;
 
 /** A set of positions that is still open, with the lowest bound found and the prices that gave it. */
 interface OpenSet {
@@ -46,8 +51,8 @@ interface OpenSet {
 export function solveSession(problem: SessionProblem): SolvedPlan {
   const task = readTask(problem);
   const best = new JudgedBest(task);
-  let nodes = 0;
-  let open = boundSets(task);
+  const found = boundSets(task, best);
+  let { nodes, open } = found;
   // First short looks at every promising set, so that there is a plan in hand; then deeper ones at what is still open.
   for (let cap = FIRST_LOOK; open.length > 0 && nodes <= NODE_LIMIT; cap *= DEEPER) {
     const unfinished: OpenSet[] = [];
@@ -56,6 +61,10 @@ export function solveSession(problem: SessionProblem): SolvedPlan {
       if (nodes > NODE_LIMIT) {
         unfinished.push(each);
         continue;
+      }
+      if (each.walks === null) {
+        const own = priceFor(task, each);
+        lower(task, each, own, boundingAt(task, own, each.set), best.worth - NEAR);
       }
       const walks: WalkSearch[] = [];
       for (const walk of each.walks ?? openWalks(task, each, best)) {
@@ -77,11 +86,10 @@ export function solveSession(problem: SessionProblem): SolvedPlan {
   return { plan: best.plan, status: gap > 0 ? "limit" : "proven", worth: best.worth, gap, nodes };
 }
 
-/** Prices a set for itself. @returns its orders that may reach the plan in hand, the most promising first */
+/** The orders of a set that may reach the plan in hand, at its own prices, the most promising first. */
 function openWalks(task: Task, each: OpenSet, best: JudgedBest): WalkSearch[] {
-  const prices = priceFor(task, each);
-  lower(task, each, prices, boundingAt(task, prices, each.set));
   if (each.bound < best.worth - NEAR) return [];
+  const { prices } = each;
   const at = priceUnits(task, prices);
   const walks = walksOf(ordersOf(task, each.set)).map((walk) => ({ walk, moving: movingOf(task, walk, at.prices) }));
   const least = Math.min(...walks.map(({ moving }) => moving));
@@ -98,30 +106,55 @@ function priceFor(task: Task, { set, prices }: OpenSet): Prices {
   return price(task.problem, task.gains, groupsOf(items), leastTaken(task, set), SET_PRICE_STEPS, prices);
 }
 
-function lower(task: Task, each: OpenSet, prices: Prices, at: Bounding): void {
-  const bound = boundOf(task, each.set, at);
+function lower(task: Task, each: OpenSet, prices: Prices, at: Bounding, enough: number): void {
+  const bound = boundOf(task, each.set, at, enough);
   if (bound >= each.bound) return;
   each.bound = bound;
   each.prices = prices;
 }
 
-/** Every set of positions with an order and all that was asked for, the highest bound first. */
-function boundSets(task: Task): OpenSet[] {
+/**
+ * Every set of positions that may reach a plan in hand, the highest bound first. The plan comes from short looks at the most
+ * promising sets of a few promising positions; their prices, and those of the most promising sets after that, are tried on
+ * all the others.
+ */
+function boundSets(task: Task, best: JudgedBest): { nodes: number; open: OpenSet[] } {
   const prices = price(task.problem, task.gains, groupsOf(task.items), USUAL_MOVING, PRICE_STEPS, null);
   const at = boundingAt(task, prices);
-  const open = subsets(task.nodes.length, sizeLimits.positions).flatMap((set): OpenSet[] => {
-    if (!coversMusts(task, set) || !bringsFirsts(task, set)) return [];
-    const bound = boundOf(task, set, at);
-    return bound === Number.NEGATIVE_INFINITY ? [] : [{ set, bound, prices, walks: null }];
-  });
+  const collect = (positions: readonly number[]): OpenSet[] => {
+    const found: OpenSet[] = [];
+    visitSets(positions, sizeLimits.positions, (set) => {
+      if (!coversMusts(task, set) || !bringsFirsts(task, set)) return;
+      const bound = boundOf(task, set, at, best.worth - NEAR);
+      if (bound > Number.NEGATIVE_INFINITY && bound >= best.worth - NEAR)
+        found.push({ set: [...set], bound, prices, walks: null });
+    });
+    return found.sort((a, b) => b.bound - a.bound);
+  };
+  let nodes = 0;
+  const look = (each: OpenSet): Prices => {
+    const own = priceFor(task, each);
+    lower(task, each, own, boundingAt(task, own, each.set), best.worth - NEAR);
+    for (const walk of openWalks(task, each, best)) {
+      if (walk.bound < best.worth - NEAR) continue;
+      nodes += walk.look(FIRST_LOOK).nodes;
+    }
+    return own;
+  };
+  const all = [...task.nodes.keys()];
+  const promise = (p: number) => (at.tops[p]?.[0] ?? 0) + (at.tops[p]?.[1] ?? 0);
+  const promising = [...all].sort((a, b) => promise(b) - promise(a)).slice(0, PROMISING);
+  collect(promising).slice(0, LOOKED_AT_FIRST).forEach(look);
+  let open = collect(all);
   const tried = new Set<OpenSet>();
-  for (let round = 0; round < TRIED_ON_ALL && round < open.length; round++) {
+  for (let round = 0; round < TRIED_ON_ALL && open.length > WORTH_TRYING; round++) {
     const top = open.reduce((most, each) => (each.bound > most.bound ? each : most));
     if (tried.has(top)) break;
     tried.add(top);
-    const own = priceFor(task, top);
-    const at = boundingAt(task, own);
-    for (const each of open) lower(task, each, own, at);
+    const own = look(top);
+    const everywhere = boundingAt(task, own);
+    for (const each of open) lower(task, each, own, everywhere, best.worth - NEAR);
+    open = open.filter((each) => each.bound >= best.worth - NEAR);
   }
-  return open.sort((a, b) => b.bound - a.bound);
+  return { nodes, open: open.sort((a, b) => b.bound - a.bound) };
 }

@@ -1,5 +1,5 @@
 import { ProgrammingError } from "../../quantity/programming-error.ts";
-import { type Gains, gainsOf, nameOnce } from "./prices.ts";
+import { type Gains, gainsOf } from "./prices.ts";
 import type { Option, PositionNode, SessionProblem } from "./problem.ts";
 import type { Item } from "./selection.ts";
 import { type Way, waysFrom } from "./ways.ts";
@@ -30,6 +30,7 @@ export function readTask(problem: SessionProblem): Task {
   const ids = nodes.map(({ id }) => id);
   const numbers = new Map(ids.map((id, number) => [id, number]));
   const purposes = new Map(problem.purposes.map(({ id }, number) => [id, number]));
+  const names = new Map<string, number>();
   const drop = new Map(problem.lastTime.map((each) => [each.rung, each.dropCost]));
   const items = openOptions(problem, (option) => numbers.has(option.position)).map(({ option, at }): Item => {
     const position = numbers.get(option.position) ?? 0;
@@ -38,11 +39,15 @@ export function readTask(problem: SessionProblem): Task {
       const purpose = purposes.get(each.purpose);
       if (purpose !== undefined) units[purpose] = (units[purpose] ?? 0) + each.units;
     }
+    const called = option.substitutes ?? option.rung;
+    const name = names.get(called) ?? names.size;
+    names.set(called, name);
     const trains = [...units].flatMap((each, purpose) => (each === 0 ? [] : [{ purpose, units: each }]));
     return {
       option,
       position,
       at,
+      name,
       units,
       trains,
       own: option.worth - option.change.cost + (drop.get(option.rung) ?? 0),
@@ -89,10 +94,10 @@ export function nodeOf(task: Task, position: number): PositionNode {
 
 /** Items in groups of which one is done. */
 export function groupsOf(items: readonly Item[]): Item[][] {
-  const groups = new Map<string, Item[]>();
+  const groups = new Map<number, Item[]>();
   for (const item of items) {
-    const group = groups.get(nameOnce(item));
-    if (group === undefined) groups.set(nameOnce(item), [item]);
+    const group = groups.get(item.name);
+    if (group === undefined) groups.set(item.name, [item]);
     else group.push(item);
   }
   return [...groups.values()];

@@ -1,5 +1,5 @@
 import type { JudgedBest } from "./judged-best.ts";
-import { beyond, nameOnce, priced, type Prices } from "./prices.ts";
+import { beyond, priced, type Prices } from "./prices.ts";
 import { sizeLimits } from "./problem.ts";
 import { goesWith, type Item, type Order } from "./selection.ts";
 import { nodeOf, type Task } from "./task.ts";
@@ -35,45 +35,59 @@ export function priceUnits(task: Task, prices: Prices): PricedUnits {
  * What can be done in an order of positions: what must come first can be there in time. The most priced worth first, save
  * that what must come first stands before what needs it.
  */
-function rankedOf(
-  task: Task,
-  set: readonly number[],
-  prices: Prices,
-): { readonly item: Item; readonly value: number }[] {
-  let found = set.flatMap((p, late) =>
-    (task.byPosition[p] ?? []).map((item) => ({
-      item,
-      late,
-      value: priced(item, prices) - late * item.option.freshnessCost,
-    })),
-  );
-  const needs = (other: { readonly item: Item; readonly late: number }) => other.item.option.prerequisite;
-  if (found.some((each) => needs(each) !== null))
-    for (let before = -1; before !== found.length; ) {
-      before = found.length;
-      const since = new Map<string, number>();
-      for (const { item, late } of found)
-        since.set(item.option.rung, Math.min(late, since.get(item.option.rung) ?? late));
-      found = found.filter((each) => {
-        const first = needs(each);
-        return first === null || (since.get(first) ?? Number.POSITIVE_INFINITY) <= each.late;
-      });
+function rankedOf(task: Task, set: readonly number[], prices: Prices): Ranked[] {
+  const found: Ranked[] = [];
+  let ordered = false;
+  set.forEach((p, late) => {
+    for (const item of task.byPosition[p] ?? []) {
+      const value = priced(item, prices) - late * item.option.freshnessCost;
+      found.push({ item, late, value, key: value, rank: 2 });
+      ordered ||= item.option.prerequisite !== null;
     }
-  const key = new Map<string, number>();
+  });
+  const possible = ordered ? inTime(found) : found;
+  return possible.sort((a, b) => b.key - a.key || a.rank - b.rank || (a.item.option.id < b.item.option.id ? -1 : 1));
+}
+
+interface Ranked {
+  readonly item: Item;
+  /** Number of its position in the order. */
+  readonly late: number;
+  readonly value: number;
+  /** Its own value, or that of the best that needs it; and who comes first among equals. */
+  key: number;
+  rank: number;
+}
+
+/** Leaves out what needs something that cannot be there in time, and lifts what is needed to what needs it. */
+function inTime(all: readonly Ranked[]): Ranked[] {
+  let found = [...all];
+  for (let before = -1; before !== found.length; ) {
+    before = found.length;
+    const since = new Map<string, number>();
+    for (const { item, late } of found)
+      since.set(item.option.rung, Math.min(late, since.get(item.option.rung) ?? late));
+    found = found.filter(({ item, late }) => {
+      const first = item.option.prerequisite;
+      return first === null || (since.get(first) ?? Number.POSITIVE_INFINITY) <= late;
+    });
+  }
+  const keys = new Map<string, number>();
   // Twice, so that a chain of three is in order too.
   for (let round = 0; round < 2; round++)
-    for (const each of found) {
-      const first = needs(each);
-      const own = Math.max(each.value, key.get(each.item.option.rung) ?? each.value);
-      if (first !== null) key.set(first, Math.max(own, key.get(first) ?? own));
+    for (const { item, value } of found) {
+      const { rung, prerequisite } = item.option;
+      if (prerequisite === null) continue;
+      const own = Math.max(value, keys.get(rung) ?? value);
+      keys.set(prerequisite, Math.max(own, keys.get(prerequisite) ?? own));
     }
-  const keyOf = (each: { readonly item: Item; readonly value: number }) =>
-    Math.max(each.value, key.get(each.item.option.rung) ?? each.value);
-  const rankOf = (each: { readonly item: Item }) =>
-    key.has(each.item.option.rung) ? (each.item.option.prerequisite === null ? 0 : 1) : 2;
-  return found.sort(
-    (a, b) => keyOf(b) - keyOf(a) || rankOf(a) - rankOf(b) || (a.item.option.id < b.item.option.id ? -1 : 1),
-  );
+  for (const each of found) {
+    const key = keys.get(each.item.option.rung);
+    if (key === undefined) continue;
+    each.key = Math.max(each.value, key);
+    each.rank = each.item.option.prerequisite === null ? 0 : 1;
+  }
+  return found;
 }
 
 /** One order of a set of positions, with every way to go it, cheapest first. */
@@ -149,18 +163,21 @@ export class WalkSearch {
     this.size = set.length;
     const ranked = rankedOf(task, set, prices);
     this.items = ranked.map(({ item }) => item);
-    this.values = Float64Array.from(ranked, ({ value }) => value);
-    this.plain = Float64Array.from(
-      this.items,
-      ({ own, option, position }) =>
-        own -
-        set.indexOf(position) * option.freshnessCost -
-        prices.minute * option.halfMinutes -
-        prices.strength * option.strength,
-    );
-    const names = [...new Set(this.items.map(nameOnce))];
-    this.names = Int32Array.from(this.items, (item) => names.indexOf(nameOnce(item)));
-    this.at = Int8Array.from(this.items, (item) => set.indexOf(item.position));
+    const size = ranked.length;
+    this.values = new Float64Array(size);
+    this.plain = new Float64Array(size);
+    this.names = new Int32Array(size);
+    this.at = new Int8Array(size);
+    for (let i = 0; i < size; i++) {
+      const each = ranked[i];
+      if (each === undefined) break;
+      const { option, own, name } = each.item;
+      this.values[i] = each.value;
+      this.plain[i] =
+        own - each.late * option.freshnessCost - prices.minute * option.halfMinutes - prices.strength * option.strength;
+      this.names[i] = name;
+      this.at[i] = each.late;
+    }
     this.gains = at.gains;
     this.refunds = at.refunds;
     this.refund = at.refunds.reduce((sum, row) => sum + (row[0] ?? 0), 0);

@@ -77,16 +77,18 @@ function wayOf(problem: SessionProblem, links: readonly Link[]): Way {
   };
 }
 
-/** Every set of up to `most` of the first `count` numbers. */
-export function subsets(count: number, most: number): number[][] {
-  const found: number[][] = [];
-  const grow = (from: number, set: number[]): void => {
-    if (set.length > 0) found.push(set);
-    if (set.length === most) return;
-    for (let i = from; i < count; i++) grow(i + 1, [...set, i]);
+/** Every set of up to `most` of some numbers, in one list that is written over: it is copied where it is kept. */
+export function visitSets(numbers: readonly number[], most: number, visit: (set: readonly number[]) => void): void {
+  const set: number[] = [];
+  const grow = (from: number): void => {
+    for (let i = from; i < numbers.length; i++) {
+      set.push(numbers[i] ?? 0);
+      visit(set);
+      if (set.length < most) grow(i + 1);
+      set.pop();
+    }
   };
-  grow(0, []);
-  return found;
+  grow(0);
 }
 
 /** Every order of a set. */
