@@ -61,11 +61,6 @@ export function effortProgram(
     builder.rowLower[r] = Number.NEGATIVE_INFINITY;
     builder.rowUpper[r] = bound ?? 0;
   }
-  function* entriesOf(j: number): Generator<readonly [number, number]> {
-    for (let r = 0; r < 6; r++) yield [r, whole[r * n + j] ?? 0];
-    if (sharing !== null) yield [6, sharing.row[j] ?? 0];
-    for (let i = 0; i < angles; i++) yield [firstAngle + i, muscle[i * n + j] ?? 0];
-  }
   for (let j = 0; j < n; j++) {
     const column = columns[j];
     const most =
@@ -74,7 +69,10 @@ export function effortProgram(
         : typeof column.most === "number"
           ? column.most
           : gripPull(capacities.grip[column.most.grip]);
-    builder.add(0, 0, most > 1e9 ? Number.POSITIVE_INFINITY : most, entriesOf(j));
+    for (let r = 0; r < 6; r++) builder.entry(r, whole[r * n + j] ?? 0);
+    if (sharing !== null) builder.entry(6, sharing.row[j] ?? 0);
+    for (let i = 0; i < angles; i++) builder.entry(firstAngle + i, muscle[i * n + j] ?? 0);
+    builder.close(0, 0, most > 1e9 ? Number.POSITIVE_INFINITY : most);
   }
   for (let i = 0; i < angles; i++) {
     const counts = allowed.counted[i] === 1;
@@ -83,41 +81,22 @@ export function effortProgram(
       ? Number.POSITIVE_INFINITY
       : Math.max(allowed.up[i] ?? 0, 1 + 1.5 * Math.abs(muscleOwn[i] ?? 0));
     const row = angleJoint[i] ?? 0;
-    builder.add(
-      0,
-      0,
-      most,
-      counts
-        ? [
-            [firstAngle + i, 1],
-            [row, 1 / (allowed.up[i] ?? 1)],
-          ]
-        : [[firstAngle + i, 1]],
-    );
-    builder.add(
-      0,
-      0,
-      most,
-      counts
-        ? [
-            [firstAngle + i, -1],
-            [row, 1 / (allowed.down[i] ?? 1)],
-          ]
-        : [[firstAngle + i, -1]],
-    );
+    for (const way of [1, -1] as const) {
+      builder.entry(firstAngle + i, way);
+      if (counts) builder.entry(row, 1 / ((way === 1 ? allowed.up[i] : allowed.down[i]) ?? 1));
+      builder.close(0, 0, most);
+    }
   }
   let effort: number | null = null;
   if (bound === null) {
-    const all: (readonly [number, number])[] = [];
-    for (let r = firstAngle + angles; r < rows; r++) all.push([r, -1]);
-    effort = builder.add(1, 0, Number.POSITIVE_INFINITY, all);
+    for (let r = firstAngle + angles; r < rows; r++) builder.entry(r, -1);
+    effort = builder.close(1, 0, Number.POSITIVE_INFINITY);
   }
   const first = n + 2 * angles + (bound === null ? 1 : 0);
   for (let h = 0; extra !== null && h < extra.count; h++) {
-    const entries: (readonly [number, number])[] = [];
-    for (let r = 0; r < 6; r++) entries.push([r, extra.whole[r * extra.count + h] ?? 0]);
-    for (let i = 0; i < angles; i++) entries.push([firstAngle + i, extra.muscle[i * extra.count + h] ?? 0]);
-    builder.add(extra.cost, 0, extra.most, entries);
+    for (let r = 0; r < 6; r++) builder.entry(r, extra.whole[r * extra.count + h] ?? 0);
+    for (let i = 0; i < angles; i++) builder.entry(firstAngle + i, extra.muscle[i * extra.count + h] ?? 0);
+    builder.close(extra.cost, 0, extra.most);
   }
   return { builder, allowed, effort, extra: first, effortRow };
 }

@@ -89,9 +89,15 @@ export function leastHelp(
       .map((push, h) => ({ push, newtons: answer.x[first + h] ?? 0 }))
       .filter((each) => each.newtons > TOUCH);
     if (chosen.length === 0) continue;
+    const least = chosen.reduce((sum, each) => sum + each.newtons, 0);
+    if (least > ceiling) {
+      // Their own sharing would ask for more still.
+      wouldNeed = least;
+      break;
+    }
     const raised = raiseUntilHabitual(statics, capacities, chosen, request, without);
     if (raised === null) continue;
-    const newtons = chosen.reduce((sum, each) => sum + each.newtons, 0) * raised.times;
+    const newtons = least * raised.times;
     if (newtons > ceiling) {
       wouldNeed = newtons;
       break;

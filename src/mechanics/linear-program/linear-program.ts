@@ -149,12 +149,20 @@ export class ProgramBuilder {
 
   /** Adds an unknown with its entries (row, value); zeros are skipped. */
   add(cost: number, lower: number, upper: number, entries: Iterable<readonly [number, number]>): number {
-    for (const [row, value] of entries) {
-      if (value === 0) continue;
-      if (row >= this.rowLower.length) throw new ProgrammingError("an entry lies outside the program");
-      this.rows.push(row);
-      this.values.push(value);
-    }
+    for (const [row, value] of entries) this.entry(row, value);
+    return this.close(cost, lower, upper);
+  }
+
+  /** One entry of the unknown that `close` will add; zeros are skipped. */
+  entry(row: number, value: number): void {
+    if (value === 0) return;
+    if (row >= this.rowLower.length) throw new ProgrammingError("an entry lies outside the program");
+    this.rows.push(row);
+    this.values.push(value);
+  }
+
+  /** Adds the unknown whose entries were given since the last. */
+  close(cost: number, lower: number, upper: number): number {
     this.cost.push(cost);
     this.lower.push(lower);
     this.upper.push(upper);
