@@ -1,4 +1,5 @@
 import type { Side } from "../../quantity/sides.ts";
+import { artificialMoment, isArtificial } from "./amputation.ts";
 import type { Body } from "./body.ts";
 import type { LimbAngle, MidAngle } from "./names.ts";
 import { LIMB_DIRECTIONS, MID_DIRECTIONS } from "./strength-directions.data.ts";
@@ -53,6 +54,8 @@ export const LEAST_MOMENT = 0.3;
 interface Template extends Direction {
   /** The group whose curve over the joint's own angle applies; null where there is none. */
   readonly curve: LimbStrengthKey | null;
+  /** The joint below an amputation: no muscle moves it. */
+  readonly artificial: boolean;
 }
 const templates = new WeakMap<Body, Map<number, readonly Template[]>>();
 
@@ -61,7 +64,12 @@ export function normalCapacities(body: Body, age: number, angles: readonly numbe
   const known = keptTemplates(body, age);
   const moments = new Float64Array(known.length);
   const bend = (angles[body.angleIndex.lumbarFlexion] ?? 0) + (angles[body.angleIndex.thoraxFlexion] ?? 0);
-  known.forEach(({ peak, curve, angle, strength }, k) => {
+  known.forEach(({ peak, curve, angle, strength, artificial }, k) => {
+    const id = body.angles[angle];
+    if (artificial && id !== undefined) {
+      moments[k] = artificialMoment(body, id, angles[angle] ?? 0);
+      return;
+    }
     const share =
       curve !== null
         ? angleShare(body.size, age, curve, angles[angle] ?? 0)
@@ -105,10 +113,12 @@ function templatesOf(body: Body, age: number): Template[] {
           strength,
           peak,
           curve: null,
+          artificial: false,
           wide: trunk === undefined || trunk === "lateralFlexion",
         });
         continue;
       }
+      const artificial = isArtificial(body, id);
       const { words, key, share, own } = LIMB_DIRECTIONS[name as LimbAngle][k];
       let peak = peakNorm(size, age, key) * (share ?? 1);
       if (own === "pronation" || own === "supination") peak = FOREARM[size.sex][own];
@@ -117,8 +127,9 @@ function templatesOf(body: Body, age: number): Template[] {
         angle,
         sign,
         words,
-        strength: `${key}.${side}`,
+        strength: artificial ? null : `${key}.${side}`,
         peak,
+        artificial,
         curve: own === undefined && share === undefined ? key : null,
         wide: share !== undefined,
       });

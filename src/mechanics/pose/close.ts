@@ -79,8 +79,7 @@ const MOST_STEPS = 120;
  */
 export function closePose(body: Body, pose: PoseSpecification, limits: Limits = limitsOf(body)): PoseResult {
   const ready = readyContacts(body, pose);
-  if ("missing" in ready)
-    return { closed: false, because: `no surface "${ready.missing}" in this pose`, residual: Number.MAX_VALUE };
+  if ("missing" in ready) return { closed: false, because: ready.because, residual: Number.MAX_VALUE };
   const targets = targetsOf(body, pose);
   const closing = ready.filter((each) => each.specification.role !== "bears");
   const start: Configuration = {
