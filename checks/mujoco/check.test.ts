@@ -40,7 +40,7 @@ const randomBody = (k: number): Body =>
 /** Poses that stand on their contacts, weight shifted a little; one that does not close on this body is left out. */
 function expectedPoses(body: Body, k: number): ClosedPose[] {
   return [HANDS_AND_KNEES, BRIDGE, TALL_KNEELING, STANDING]
-    .slice(k % 2, (k % 2) + 3)
+    .slice(k % 3, (k % 3) + 2)
     .map((pose) => closePose(body, { ...pose, shift: { forwardCm: between(-1, 1), toWeakCm: between(-1, 1) } }))
     .filter((pose) => pose.closed);
 }
@@ -84,7 +84,7 @@ function apart(ours: ArrayLike<number>, theirs: ArrayLike<number>): number {
 }
 
 describe("against MuJoCo on the same tree", () => {
-  it("agrees on centre of mass, Jacobians, gravity and contact moments", { timeout: 60_000 }, async () => {
+  it("agrees on centre of mass, Jacobians, gravity and contact moments", { timeout: 120_000 }, async () => {
     const library = await load();
     const worst = { centre: 0, jacobian: 0, centreJacobian: 0, gravity: 0, load: 0, contact: 0 };
     let poses = 0;

@@ -11,7 +11,14 @@ import {
   WRIST_SIDE_MEN,
   WRIST_SIDE_WOMEN_OVER_MEN,
 } from "./strength-norms.data.ts";
-import { angleShare, peakNorm, trunkExtensionGain, trunkNorm } from "./strength-norms.ts";
+import {
+  angleShare,
+  kneeBentShare,
+  peakNorm,
+  toeFlexionNorm,
+  trunkExtensionGain,
+  trunkNorm,
+} from "./strength-norms.ts";
 
 /** One way a joint can be turned by muscle. */
 export interface Direction {
@@ -72,7 +79,9 @@ export function normalCapacities(body: Body, age: number, angles: readonly numbe
     }
     const share =
       curve !== null
-        ? angleShare(body.size, age, curve, angles[angle] ?? 0)
+        ? angleShare(body.size, age, curve, angles[angle] ?? 0) *
+          // The knee's bend stands two before the ankle's in the order of the angles.
+          (curve === "anklePlantarflexion" ? kneeBentShare(angles[angle - 2] ?? 0) : 1)
         : strength === "trunk.extension"
           ? trunkExtensionGain(bend)
           : 1;
@@ -119,9 +128,10 @@ function templatesOf(body: Body, age: number): Template[] {
         continue;
       }
       const artificial = isArtificial(body, id);
-      const { words, key, share, own } = LIMB_DIRECTIONS[name as LimbAngle][k];
+      const { words, key, share, own, measured } = LIMB_DIRECTIONS[name as LimbAngle][k];
       let peak = peakNorm(size, age, key) * (share ?? 1);
       if (own === "pronation" || own === "supination") peak = FOREARM[size.sex][own];
+      else if (own === "toeFlexion") peak = toeFlexionNorm(size, age);
       else if (own !== undefined) peak = WRIST_SIDE_MEN[own] * (size.sex === "male" ? 1 : WRIST_SIDE_WOMEN_OVER_MEN);
       found.push({
         angle,
@@ -131,7 +141,7 @@ function templatesOf(body: Body, age: number): Template[] {
         peak,
         artificial,
         curve: own === undefined && share === undefined ? key : null,
-        wide: share !== undefined,
+        wide: share !== undefined && measured !== true,
       });
     }
   });
