@@ -57,10 +57,12 @@ export const HELPER_STANCES: Readonly<Record<Stance, PoseSpecification>> = {
     pelvis: { pitchDeg: 10 },
     trunkDeg: { lumbarFlexion: 6, thoraxFlexion: 6 },
     bothDeg: { ...ARMS, hipFlexion: 25, hipAbduction: 8, kneeFlexion: 100, ankleDorsiflexion: -50 },
-    contacts: (["weak", "strong"] as const).flatMap((side) => [
-      { patch: `shin.${side}`, on: "floor", role: "both" } as const,
-      { patch: `instep.${side}`, on: "floor", role: "both" } as const,
-    ]),
+    contacts: [
+      { patch: "shin.weak", on: "floor", role: "both" },
+      { patch: "instep.weak", on: "floor", role: "both" },
+      { patch: "shin.strong", on: "floor", role: "both" },
+      { patch: "instep.strong", on: "floor", role: "both" },
+    ],
   },
 };
 
