@@ -153,7 +153,9 @@ export function scaleCapacities(normal: NormalCapacities, strengths: Strengths):
   const up = new Float64Array(normal.directions.length / 2);
   const down = new Float64Array(normal.directions.length / 2);
   normal.directions.forEach(({ angle, sign, strength }, k) => {
-    const moment = Math.max(LEAST_MOMENT, (normal.moments[k] ?? 0) * (strength === null ? 1 : strengths[strength]));
+    const given = (normal.moments[k] ?? 0) * (strength === null ? 1 : strengths[strength]);
+    // Nothing, less than nothing and what is no number all stand as none.
+    const moment = Math.max(LEAST_MOMENT, Number.isNaN(given) ? 0 : given);
     (sign === 1 ? up : down)[angle] = moment;
   });
   return {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { buildBody } from "./build.ts";
 import { normEvidence } from "./strength-evidence.ts";
-import { LIMB_STRENGTH_KEYS } from "./strength-keys.ts";
-import { kneeBentShare, peakNorm, toeFlexionNorm, trunkNorm } from "./strength-norms.ts";
+import { kneeBentShare, toeFlexionNorm, trunkNorm } from "./strength-norms.ts";
 
 const BODY = buildBody({ sex: "female", height: 1.62, mass: 68 }, 1);
 const STILL = BODY.angles.map(() => 0);
@@ -45,42 +44,6 @@ describe("what a normal moment rests on", () => {
 });
 
 describe("norms against works they were not taken from", () => {
-  /** 30 adults, 17 men, 21-69 years, 71.8 kg, fixed rig: "morin2023" (quoted). Our mean of both sexes at 45 years. */
-  const MORIN = {
-    hipFlexion: 134.9,
-    hipExtension: 219.5,
-    hipAbduction: 126.6,
-    hipInternalRotation: 73.8,
-    hipExternalRotation: 54.8,
-    kneeFlexion: 93.1,
-    kneeExtension: 149,
-    ankleDorsiflexion: 23.7,
-    shoulderAbduction: 80.8,
-    shoulderFlexion: 70.1,
-    shoulderInternalRotation: 35.4,
-    shoulderExternalRotation: 26.6,
-    elbowFlexion: 53.2,
-    elbowExtension: 32.5,
-    wristFlexion: 10.5,
-    wristExtension: 7.6,
-  } as const;
-  const both = (key: (typeof LIMB_STRENGTH_KEYS)[number]): number =>
-    (17 * peakNorm({ sex: "male", height: 1.72, mass: 71.8 }, 45, key) +
-      13 * peakNorm({ sex: "female", height: 1.72, mass: 71.8 }, 45, key)) /
-    30;
-  it("lie within a factor of two of thirty adults in a rig, in all sixteen directions, and within 1.5 in thirteen", () => {
-    const ratios = Object.entries(MORIN).map(([key, printed]) => {
-      const known = LIMB_STRENGTH_KEYS.find((each) => each === key);
-      if (known === undefined) throw new Error(key);
-      return { key, ratio: both(known) / printed };
-    });
-    console.log(ratios.map(({ key, ratio }) => `${key} ${ratio.toFixed(2)}`).join(", "));
-    for (const { key, ratio } of ratios) {
-      expect(ratio, key).toBeGreaterThan(0.5);
-      expect(ratio, key).toBeLessThan(2);
-    }
-    expect(ratios.filter(({ ratio }) => ratio > 1 / 1.5 && ratio < 1.5).length).toBeGreaterThanOrEqual(13);
-  });
   it("keep the trunk on the cautious side of young adults measured elsewhere (Danneskiold-Samsøe 2009: extension 232 women, 336 men; flexion 96.5, 147)", () => {
     for (const [sex, height, mass, extension, flexion] of [
       ["female", 1.68, 65, 232, 96.5],

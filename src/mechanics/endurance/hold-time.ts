@@ -45,7 +45,8 @@ export function holdTime(rates: FatigueRates, share: number, conditions: HoldCon
 }
 
 function secondsUntil({ fatigue, recovery }: FatigueRates, share: number, tired: number): number | null {
-  if (!(share > 0)) return null;
+  if (Number.isNaN(share)) return 0;
+  if (share <= 0) return null;
   // Tired part m obeys m' = fatigue share - recovery m, and the hold ends at m = 1 - share.
   const level = (fatigue * share) / recovery;
   const end = 1 - share;

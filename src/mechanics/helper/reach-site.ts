@@ -83,7 +83,7 @@ export function reachSite(
   const pose = poseAt(body, closed, now, frames);
   const miss = Math.max(...palms.map((pin) => missOf(body, frames, pin)));
   const slid = Math.max(...pins.map((pin) => missOf(body, frames, pin)));
-  if (miss > REACHED || slid > REACHED)
+  if (!(miss <= REACHED && slid <= REACHED))
     return { reached: false, because: `the hands stay ${Math.round(Math.max(miss, slid) * 100)} cm short of the site` };
   return {
     reached: true,

@@ -28,6 +28,15 @@ export function targetsOf(body: Body, pose: PoseSpecification): PoseTargets {
   return { rotation: compose(turn, compose(pitch, roll)), angles };
 }
 
+/** What of a pose is no finite number: the joint, the pelvis or the shift; null where all is. */
+export function notANumber(body: Body, pose: PoseSpecification, targets: PoseTargets): string | null {
+  const joint = targets.angles.findIndex((angle) => !Number.isFinite(angle));
+  if (joint >= 0) return body.angles[joint] ?? "an angle";
+  if (!targets.rotation.every(Number.isFinite)) return "the pelvis' turn";
+  const { forwardCm = 0, toWeakCm = 0 } = pose.shift ?? {};
+  return Number.isFinite(forwardCm) && Number.isFinite(toWeakCm) ? null : "the shift";
+}
+
 function targetDegrees(pose: PoseSpecification, id: AngleId): number {
   const [name, side] = id.split(".");
   if (side === undefined) return pose.trunkDeg?.[name as MidAngle] ?? 0;
