@@ -80,7 +80,7 @@ export {
   tireOver,
   type Tiring,
 } from "./endurance/tiring.ts";
-export { acceptableLift, type HelperLoad, helperLoad, type HelperTask, type NoHelper } from "./helper/helper-load.ts";
+export { acceptableLift, type HelperLoad, helperLoad, type HelperTask, mostPush, type NoHelper } from "./helper/helper-load.ts";
 export { type LowBackLoad, lowBackLoad } from "./helper/low-back.ts";
 export type { Site } from "./helper/reach-site.ts";
 export type { Stance } from "./helper/stances.data.ts";

@@ -81,6 +81,28 @@ function loadLeaning(body: Body, { stance, site, push, age = 40 }: HelperTask, l
 }
 
 /**
+ * Most this helper can push that way from there with the back within its limits, the own balance kept and no joint over
+ * its strength [N]: found by halving, to 5 N, at most 400.
+ * @param direction unit vector of the push on the person @returns 0 where even the reach alone is too much, or not reached
+ */
+export function mostPush(body: Body, task: Omit<HelperTask, "push">, direction: Vector): number {
+  const bears = (newtons: number): boolean => {
+    const found = helperLoad(body, { ...task, push: scale(direction, newtons) });
+    return found.possible && found.back.verdict === "within" && (found.hardest?.effort ?? 0) <= 1;
+  };
+  if (!bears(0)) return 0;
+  let low = 0;
+  let high = MOST_LOOKED_FOR;
+  while (high - low > 5) {
+    const middle = (low + high) / 2;
+    if (bears(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+const MOST_LOOKED_FOR = 400;
+
+/**
  * Most weight to lift at a reach, by the public lifting equation's reach and height terms and what kneelers take on [N]. The
  * equation was not made for people or for kneeling: a second opinion beside the back's load, never above the ceiling of 156 N.
  * @param reach from mid-ankle (or knee) to the hands, level [m] @param height of the hands over the floor [m]
