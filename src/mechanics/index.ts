@@ -71,6 +71,7 @@ export { type UsualRange, usualRange } from "./body/range-norms.ts";
 export { type LegAngles, passiveMoments } from "./body/passive-moments.ts";
 export { endlessShare, type HoldConditions, type HoldTime, holdTime } from "./endurance/hold-time.ts";
 export { fatigueRates, type FatigueRates, type TiringGroup } from "./endurance/rates.ts";
+export { holdTimesOf, type JointTime } from "./endurance/position-time.ts";
 export { repetitionsAt, shareForRepetitions } from "./endurance/repetitions.ts";
 export {
   type Bout,
@@ -80,7 +81,14 @@ export {
   tireOver,
   type Tiring,
 } from "./endurance/tiring.ts";
-export { acceptableLift, type HelperLoad, helperLoad, type HelperTask, mostPush, type NoHelper } from "./helper/helper-load.ts";
+export {
+  acceptableLift,
+  type HelperLoad,
+  helperLoad,
+  type HelperTask,
+  mostPush,
+  type NoHelper,
+} from "./helper/helper-load.ts";
 export { type LowBackLoad, lowBackLoad } from "./helper/low-back.ts";
 export type { Site } from "./helper/reach-site.ts";
 export type { Stance } from "./helper/stances.data.ts";
