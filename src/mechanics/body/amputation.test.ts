@@ -9,6 +9,7 @@ import type { Body, BodySize } from "./body.ts";
 import { buildBody } from "./build.ts";
 import { SEGMENT_TABLE } from "./dimensions.data.ts";
 import { capacitiesOf } from "./strength-capacities.ts";
+import { normEvidence } from "./strength-evidence.ts";
 import { evenStrengths, strengthsFrom } from "./strength-keys.ts";
 
 const MAN: BodySize = { sex: "male", height: 1.75, mass: 80 };
@@ -100,6 +101,17 @@ describe("an amputated leg", () => {
     expect(capacitiesOf(body, 60, bent, evenStrengths(1)).down[body.angleIndex["kneeFlexion.strong"]]).toBeGreaterThan(
       50,
     );
+  });
+
+  it("says that no muscle moves a joint below the cut", () => {
+    const { body } = cut(MAN, { level: "transtibial", prosthesis: true });
+    const rows = normEvidence(
+      body,
+      60,
+      body.angles.map(() => 0),
+    ).filter(({ angle }) => angle === "ankleDorsiflexion.weak");
+    expect(rows.length).toBe(2);
+    for (const row of rows) expect(row.because).toContain("below an amputation");
   });
 
   it("is refused where it cannot be", () => {

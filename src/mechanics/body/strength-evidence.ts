@@ -1,5 +1,7 @@
+import { ProgrammingError } from "../../quantity/programming-error.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
 import type { Seen } from "../../sources/source.ts";
+import { isArtificial } from "./amputation.ts";
 import type { Body } from "./body.ts";
 import { normalCapacities } from "./strength-capacities.ts";
 import { type EvidenceKey, type EvidenceRow, STRENGTH_EVIDENCE } from "./strength-evidence.data.ts";
@@ -33,17 +35,31 @@ const NINE_IN_TEN = 1.645;
 export function normEvidence(body: Body, age: number, angles: readonly number[]): readonly NormEvidence[] {
   const { directions, moments } = normalCapacities(body, age, angles);
   return directions.map(({ angle, words, strength }, k): NormEvidence => {
-    const id = body.angles[angle] ?? "";
+    const id = body.angles[angle];
+    if (id === undefined) throw new ProgrammingError("a direction without an angle");
+    const known = moments[k] ?? 0;
+    if (isArtificial(body, id))
+      return {
+        angle: id,
+        words,
+        strength,
+        moment: known,
+        low: known,
+        high: known,
+        missing: false,
+        because: "no muscle moves a joint below an amputation",
+        sources: [],
+        seen: "judgement",
+      };
     const row: EvidenceRow = STRENGTH_EVIDENCE[evidenceKey(id.split(".")[0] ?? id, words, strength)];
-    const moment = moments[k] ?? 0;
     const width = Math.exp(NINE_IN_TEN * Math.sqrt(Math.log(1 + row.spread * row.spread)));
     return {
       angle: id,
       words,
       strength,
-      moment,
-      low: moment / width,
-      high: moment * width,
+      moment: known,
+      low: known / width,
+      high: known * width,
       missing: row.missing === true,
       because: row.words,
       sources: row.sources,
