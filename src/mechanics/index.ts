@@ -90,6 +90,7 @@ export {
   type NoHelper,
 } from "./helper/helper-load.ts";
 export { type LowBackLoad, lowBackLoad } from "./helper/low-back.ts";
+export { type HelperNeed, type HelperPlace, placeHelper } from "./helper/place-helper.ts";
 export type { Site } from "./helper/reach-site.ts";
 export type { Stance } from "./helper/stances.data.ts";
 export { type SteadySolver, steadySolver } from "./linear-program/steady-solver.ts";
