@@ -41,7 +41,7 @@ const STANDING = /^(standing|walking)/;
 describe("the catalogue with a leg amputated", () => {
   it.each(["transtibial", "transfemoral"] as const)(
     "%s, no prosthesis: lying stays, standing in the bars on two legs goes",
-    { timeout: 60_000 },
+    { timeout: 180_000 },
     (level) => {
       for (const side of ["weak", "strong"] as const) {
         const body = cut({ side, level, prosthesis: false });
@@ -56,7 +56,7 @@ describe("the catalogue with a leg amputated", () => {
       }
     },
   );
-  it("with a prosthesis below the knee most of it stays, standing too", { timeout: 60_000 }, () => {
+  it("with a prosthesis below the knee most of it stays, standing too", { timeout: 180_000 }, () => {
     const body = cut({ side: "weak", level: "transtibial", prosthesis: true });
     const all = count(body, /./);
     const standing = count(body, STANDING);

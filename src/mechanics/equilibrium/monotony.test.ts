@@ -146,7 +146,7 @@ function turned(body: Body, pose: ClosedPose, by: number): ClosedPose {
 }
 
 describe("what more strength does", () => {
-  it("never raises the best possible effort", { timeout: 60_000 }, () => {
+  it("never raises the best possible effort", { timeout: 180_000 }, () => {
     fc.assert(
       fc.property(anySet, anyStrengths, anyGain, (name, strengths, gain) => {
         const { statics, normal } = setOf(name);
@@ -176,7 +176,7 @@ describe("what more strength does", () => {
     expect(at(0.9)).toBeLessThanOrEqual(at(0.36) + 1e-9);
   });
 
-  it("never raises the fewest newtons of help for a given effort", { timeout: 60_000 }, () => {
+  it("never raises the fewest newtons of help for a given effort", { timeout: 180_000 }, () => {
     let some = 0;
     fc.assert(
       fc.property(anySet, anyStrengths, anyGain, (name, strengths, gain) => {
@@ -196,7 +196,7 @@ describe("what more strength does", () => {
   });
 
   it("counts how often the help worked out over the habitual sharing does grow with strength", {
-    timeout: 60_000,
+    timeout: 180_000,
   }, () => {
     let needed = 0;
     let grew = 0;
@@ -227,7 +227,7 @@ describe("what more strength does", () => {
 });
 
 describe("what changes nothing", () => {
-  it("turning the room or mirroring the body: habitual and best possible efforts", { timeout: 60_000 }, () => {
+  it("turning the room or mirroring the body: habitual and best possible efforts", { timeout: 180_000 }, () => {
     const worst = { turned: 0, mirrored: 0 };
     fc.assert(
       fc.property(anySet, anyStrengths, fc.integer({ min: -180, max: 180 }), (name, strengths, degrees) => {

@@ -75,7 +75,7 @@ describe("the helper posed at the mat", () => {
     },
   );
   it("lifts about what is published for handling people: near 156 N standing close, less the further and the lower", {
-    timeout: 60_000,
+    timeout: 180_000,
   }, () => {
     const up = [0, 0, 1] as const;
     const rows = [MAN, WOMAN].map((body) => ({

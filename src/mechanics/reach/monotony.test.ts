@@ -72,7 +72,7 @@ describe("a station's outline", () => {
     larger: (statics: Statics, by: number) => Statics,
     amounts: fc.Arbitrary<number>,
   ): void => {
-    it(title, { timeout: 60_000 }, () => {
+    it(title, { timeout: 180_000 }, () => {
       let farther = 0;
       let compared = 0;
       fc.assert(

@@ -35,7 +35,7 @@ function stationAt(pose: ClosedPose, direction: readonly [number, number], metre
 describe("the outline against re-posing the body every centimetre", () => {
   it.each(POSES)(
     "%s: ends where dense stations end, and never beyond what perfect sharing would allow",
-    { timeout: 60_000 },
+    { timeout: 180_000 },
     (name, specification) => {
       const pose = closePose(BODY, specification);
       if (!pose.closed) throw new Error(pose.because);

@@ -20,7 +20,7 @@ const STATIONS = {
 
 describe("the outline people get", () => {
   it("grows with strength in nearly every direction, and where sharing shifts loses little", {
-    timeout: 60_000,
+    timeout: 180_000,
   }, () => {
     const percent = fc.integer({ min: 30, max: 110 });
     let directions = 0;
