@@ -52,3 +52,47 @@ export {
   loadLinearSolver,
 } from "./linear-program/linear-program.ts";
 export { type Grade, gradeQuantiles, gravityMoment, gravityShare } from "./body/grades.ts";
+export {
+  type Amputation,
+  type AmputationLevel,
+  type AmputationResult,
+  amputate,
+  wholeMass,
+} from "./body/amputation.ts";
+export { type NormEvidence, normEvidence } from "./body/strength-evidence.ts";
+export { type UsualRange, usualRange } from "./body/range-norms.ts";
+export { type LegAngles, passiveMoments } from "./body/passive-moments.ts";
+export { endlessShare, type HoldConditions, type HoldTime, holdTime } from "./endurance/hold-time.ts";
+export { fatigueRates, type FatigueRates, type TiringGroup } from "./endurance/rates.ts";
+export { holdTimesOf, type JointTime } from "./endurance/position-time.ts";
+export { repetitionsAt, shareForRepetitions } from "./endurance/repetitions.ts";
+export {
+  type Bout,
+  leastRest,
+  mostRepetitions,
+  type RepetitionEnd,
+  tireOver,
+  type Tiring,
+} from "./endurance/tiring.ts";
+export {
+  acceptableLift,
+  type HelperLoad,
+  helperLoad,
+  type HelperTask,
+  mostPush,
+  type NoHelper,
+} from "./helper/helper-load.ts";
+export { type LowBackLoad, lowBackLoad } from "./helper/low-back.ts";
+export { type HelperNeed, type HelperPlace, placeHelper } from "./helper/place-helper.ts";
+export type { Site } from "./helper/reach-site.ts";
+export type { Stance } from "./helper/stances.data.ts";
+export { type SteadySolver, steadySolver } from "./linear-program/steady-solver.ts";
+export { inertiaAbout, type StraightPart, type WeighedPoint, weighPoints } from "./pose/points.ts";
+export {
+  type NamedEnd,
+  nameRayEnd,
+  type RayEnd,
+  rayEnd,
+  type StationRegion,
+  stationRegion,
+} from "./reach/station-region.ts";

@@ -1,4 +1,5 @@
 import { loadLinearSolver } from "../../mechanics/linear-program/linear-program.ts";
+import { steadySolver } from "../../mechanics/linear-program/steady-solver.ts";
 import { LOOK_PLACES } from "../../plan/eligibility/look-places.data.ts";
 import { LOOK_TASKS } from "../../plan/findings.ts";
 import { poseOf } from "../../plan/assess/posed.ts";
@@ -24,7 +25,7 @@ import { VERSION } from "./version.ts";
 
 /** Loads the solver and makes the computing side ready: the same for the command, the server and the page's worker. */
 export async function createEngine(): Promise<Engine> {
-  const solver = await loadLinearSolver();
+  const solver = steadySolver(await loadLinearSolver());
   const people = keepPeople(solver);
   const find = (person: PersonToday, name: RungName): RungToday => {
     const today = person.rung(name);

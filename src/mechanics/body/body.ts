@@ -38,6 +38,15 @@ export interface Segment {
   readonly length: number;
 }
 
+/** What is gone of a leg, and what stands in for it. */
+export interface Loss {
+  readonly side: Side;
+  /** Parts that are gone altogether, and the cut one with the share of its length that is left. */
+  readonly gone: readonly SegmentId[];
+  readonly cut: { readonly segment: SegmentId; readonly share: number };
+  readonly prosthesis: boolean;
+}
+
 /** A jointed body. Angles are numbered in the order of `angles`; the first six unknowns of any row are the root's. */
 export interface Body {
   readonly size: BodySize;
@@ -53,4 +62,6 @@ export interface Body {
   readonly girth: number;
   /** Height over the reference subject's stature. */
   readonly stature: number;
+  /** What was amputated; none on a whole body. `size.mass` is then the mass the whole body would have. */
+  readonly loss?: Loss;
 }

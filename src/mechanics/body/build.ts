@@ -24,10 +24,13 @@ interface Draft extends Omit<Segment, "index" | "parent"> {
 /**
  * Builds the jointed body of a person: 20 rigid parts, 43 joint angles and a free pelvis.
  * @param size sex, height [m] and mass [kg]
+ * (anything but numbers above nothing is the caller's mistake: refuseSize says in words what is wrong)
  * @param weakAt +1 if the weak side is the left one, -1 if the right one
  * @source deleva1996 for lengths, masses, centres and radii, scaled to height and mass; the vertex is put at the stature
  */
 export function buildBody(size: BodySize, weakAt: 1 | -1): Body {
+  if (!(size.height > 0 && size.mass > 0 && Number.isFinite(size.height * size.mass)))
+    throw new ProgrammingError("no body without a height and a mass: ask refuseSize first");
   const table = SEGMENT_TABLE[size.sex];
   const mm = size.height / REFERENCE_STATURE_MM[size.sex];
   const length = {

@@ -37,6 +37,18 @@ export function patchOn(body: Body, id: PatchId): Patch {
   return patch;
 }
 
+/** Whether this body has that patch: not where the part is gone and nothing stands in for it. */
+export function hasPatch(body: Body, id: PatchId): boolean {
+  const { loss } = body;
+  if (loss === undefined || loss.prosthesis) return true;
+  const { segment, side } = patchOn(body, id);
+  if (side !== loss.side) return true;
+  if (loss.gone.includes(segment)) return false;
+  if (segment !== loss.cut.segment) return true;
+  const row = PAIRED_PATCH_TABLE[id.split(".")[0] as PairedPatch];
+  return row.balls.every((ball) => -ball.along <= loss.cut.share);
+}
+
 function buildPatch(body: Body, id: PatchId): Patch {
   const [name, side] = id.split(".") as [string, Side | undefined];
   if (side === undefined) {

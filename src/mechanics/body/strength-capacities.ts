@@ -1,4 +1,5 @@
 import type { Side } from "../../quantity/sides.ts";
+import { artificialMoment, isArtificial } from "./amputation.ts";
 import type { Body } from "./body.ts";
 import type { LimbAngle, MidAngle } from "./names.ts";
 import { LIMB_DIRECTIONS, MID_DIRECTIONS } from "./strength-directions.data.ts";
@@ -10,7 +11,14 @@ import {
   WRIST_SIDE_MEN,
   WRIST_SIDE_WOMEN_OVER_MEN,
 } from "./strength-norms.data.ts";
-import { angleShare, peakNorm, trunkExtensionGain, trunkNorm } from "./strength-norms.ts";
+import {
+  angleShare,
+  kneeBentShare,
+  peakNorm,
+  toeFlexionNorm,
+  trunkExtensionGain,
+  trunkNorm,
+} from "./strength-norms.ts";
 
 /** One way a joint can be turned by muscle. */
 export interface Direction {
@@ -53,6 +61,8 @@ export const LEAST_MOMENT = 0.3;
 interface Template extends Direction {
   /** The group whose curve over the joint's own angle applies; null where there is none. */
   readonly curve: LimbStrengthKey | null;
+  /** The joint below an amputation: no muscle moves it. */
+  readonly artificial: boolean;
 }
 const templates = new WeakMap<Body, Map<number, readonly Template[]>>();
 
@@ -61,10 +71,17 @@ export function normalCapacities(body: Body, age: number, angles: readonly numbe
   const known = keptTemplates(body, age);
   const moments = new Float64Array(known.length);
   const bend = (angles[body.angleIndex.lumbarFlexion] ?? 0) + (angles[body.angleIndex.thoraxFlexion] ?? 0);
-  known.forEach(({ peak, curve, angle, strength }, k) => {
+  known.forEach(({ peak, curve, angle, strength, artificial }, k) => {
+    const id = body.angles[angle];
+    if (artificial && id !== undefined) {
+      moments[k] = artificialMoment(body, id, angles[angle] ?? 0);
+      return;
+    }
     const share =
       curve !== null
-        ? angleShare(body.size, age, curve, angles[angle] ?? 0)
+        ? angleShare(body.size, age, curve, angles[angle] ?? 0) *
+          // The knee's bend stands two before the ankle's in the order of the angles.
+          (curve === "anklePlantarflexion" ? kneeBentShare(angles[angle - 2] ?? 0) : 1)
         : strength === "trunk.extension"
           ? trunkExtensionGain(bend)
           : 1;
@@ -105,22 +122,26 @@ function templatesOf(body: Body, age: number): Template[] {
           strength,
           peak,
           curve: null,
+          artificial: false,
           wide: trunk === undefined || trunk === "lateralFlexion",
         });
         continue;
       }
-      const { words, key, share, own } = LIMB_DIRECTIONS[name as LimbAngle][k];
+      const artificial = isArtificial(body, id);
+      const { words, key, share, own, measured } = LIMB_DIRECTIONS[name as LimbAngle][k];
       let peak = peakNorm(size, age, key) * (share ?? 1);
       if (own === "pronation" || own === "supination") peak = FOREARM[size.sex][own];
+      else if (own === "toeFlexion") peak = toeFlexionNorm(size, age);
       else if (own !== undefined) peak = WRIST_SIDE_MEN[own] * (size.sex === "male" ? 1 : WRIST_SIDE_WOMEN_OVER_MEN);
       found.push({
         angle,
         sign,
         words,
-        strength: `${key}.${side}`,
+        strength: artificial ? null : `${key}.${side}`,
         peak,
+        artificial,
         curve: own === undefined && share === undefined ? key : null,
-        wide: share !== undefined,
+        wide: share !== undefined && measured !== true,
       });
     }
   });
@@ -132,7 +153,9 @@ export function scaleCapacities(normal: NormalCapacities, strengths: Strengths):
   const up = new Float64Array(normal.directions.length / 2);
   const down = new Float64Array(normal.directions.length / 2);
   normal.directions.forEach(({ angle, sign, strength }, k) => {
-    const moment = Math.max(LEAST_MOMENT, (normal.moments[k] ?? 0) * (strength === null ? 1 : strengths[strength]));
+    const given = (normal.moments[k] ?? 0) * (strength === null ? 1 : strengths[strength]);
+    // Nothing, less than nothing and what is no number all stand as none.
+    const moment = Math.max(LEAST_MOMENT, Number.isNaN(given) ? 0 : given);
     (sign === 1 ? up : down)[angle] = moment;
   });
   return {

@@ -8,7 +8,9 @@ export interface LimbDirection {
   readonly key: LimbStrengthKey;
   /** A share of the key's norm, or a norm of its own by name; neither: the key's norm itself. */
   readonly share?: number;
-  readonly own?: "pronation" | "supination" | "radial" | "ulnar";
+  readonly own?: "pronation" | "supination" | "radial" | "ulnar" | "toeFlexion";
+  /** The share was measured, not judged. */
+  readonly measured?: true;
 }
 
 /** For each angle of a limb: the muscle group that turns it in its positive direction, then in its negative one. */
@@ -51,11 +53,11 @@ export const LIMB_DIRECTIONS: Readonly<Record<LimbAngle, readonly [LimbDirection
   ankleDorsiflexion: [{ words: "dorsiflexion", key: "ankleDorsiflexion" }, { words: "plantarflexion", key: "anklePlantarflexion" }],
   inversion: [
     { words: "inversion", key: "anklePlantarflexion", share: TIED_SHARES.inversion },
-    { words: "eversion", key: "ankleDorsiflexion", share: TIED_SHARES.eversion },
+    { words: "eversion", key: "ankleDorsiflexion", share: TIED_SHARES.eversion, measured: true },
   ],
   toeExtension: [
     { words: "extension", key: "ankleDorsiflexion", share: TIED_SHARES.toeExtension },
-    { words: "flexion", key: "anklePlantarflexion", share: TIED_SHARES.toeFlexion },
+    { words: "flexion", key: "anklePlantarflexion", own: "toeFlexion" },
   ],
 };
 

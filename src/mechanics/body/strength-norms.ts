@@ -1,15 +1,19 @@
+import { degreesOf, radiansOf } from "../../quantity/angles.ts";
 import type { BodySize } from "./body.ts";
 import type { LimbStrengthKey, TrunkStrengthKey } from "./strength-keys.ts";
 import {
+  ELBOW_CURVES,
   GRIP_MEDIAN_KG,
   LATE_LOSS_PER_DECADE,
   LEAST_ANGLE_SHARE,
   LEG_CURVE_AGES,
   LEG_CURVES,
+  PLANTARFLEXION_KNEE_BENT,
   SHOULDER_FLEXION_LOSS_PER_RADIAN,
   SIZED_NORM_AGES,
   SIZED_NORM_BUILD,
   SIZED_NORMS,
+  TOE_FLEXION,
   TRUNK_AGE,
   TRUNK_BUILD,
   TRUNK_EXTENSION_GAIN,
@@ -119,6 +123,24 @@ export function trunkExtensionGain(bend: number): number {
   return Math.min(most, Math.max(least, 1 + perRadian * bend));
 }
 
+/** All toe flexors about the first toe joint [N.m]. @source endo2002 */
+export function toeFlexionNorm(size: BodySize, age: number): number {
+  const [young, old] = TOE_FLEXION[size.sex];
+  return along(
+    [
+      [TOE_FLEXION.ages[0], young],
+      [TOE_FLEXION.ages[1], old],
+    ],
+    age,
+  );
+}
+
+/** What is left of pointing the foot when the knee is bent. @param knee its bend [rad] @source calf-knee-bent */
+export function kneeBentShare(knee: number): number {
+  const { share, atDeg } = PLANTARFLEXION_KNEE_BENT;
+  return 1 - (1 - share) * Math.min(1, Math.max(0, knee / radiansOf(atDeg)));
+}
+
 /**
  * Share of the peak there is at this angle of the group's own joint, never below half.
  * @param angle of the joint in the tree's sense (flexion, dorsiflexion positive) [rad]
@@ -126,6 +148,8 @@ export function trunkExtensionGain(bend: number): number {
 export function angleShare(size: BodySize, age: number, key: LimbStrengthKey, angle: number): number {
   if (key === "shoulderFlexion")
     return Math.max(LEAST_ANGLE_SHARE, Math.min(1, 1 - SHOULDER_FLEXION_LOSS_PER_RADIAN * Math.max(0, angle)));
+  if (key === "elbowFlexion" || key === "elbowExtension")
+    return Math.max(LEAST_ANGLE_SHARE, along(ELBOW_CURVES[key], degreesOf(angle)));
   if (!isLegKey(key)) return 1;
   const [, sharpness, best] = curveOf(size, age, key);
   return Math.max(LEAST_ANGLE_SHARE, Math.cos(Math.min(Math.abs(sharpness * (angle - best)), Math.PI / 2)));

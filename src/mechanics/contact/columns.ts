@@ -26,6 +26,8 @@ export interface ContactOptions {
   readonly friction?: (contact: ClosedContact) => number;
   /** Feet bear on the part people can really lean over, not back to the heel's edge (default false). */
   readonly functionalFeet?: boolean;
+  /** Most of the body's weight that a leg's contacts may carry together, by side: 0 not loaded at all; default no limit. */
+  readonly legLoad?: Readonly<Partial<Record<Side, number>>>;
   /** How far a contact stands from where the pose puts it [m, room]: a hand is seldom set down to the centimetre. */
   readonly off?: (contact: ClosedContact) => Vector;
 }
@@ -70,7 +72,8 @@ function weighLimb(body: Body, segment: number): number {
  * points together carry no more than the limb weighs.
  */
 export function contactColumns(body: Body, pose: ClosedPose, options: ContactOptions = {}): Column[] {
-  const { friction = frictionOf, functionalFeet = false, off } = options;
+  const { friction = frictionOf, functionalFeet = false, off, legLoad = {} } = options;
+  const weight = body.segments.reduce((sum, each) => sum + each.mass, 0) * 9.81;
   const heading = headingOf(pose.frames);
   const restPoints = countRestPoints(body, pose);
   const columns: Column[] = [];
@@ -81,6 +84,8 @@ export function contactColumns(body: Body, pose: ClosedPose, options: ContactOpt
     const forward = scale(cross(sideways, contact.normal), body.weakAt);
     const base = { contact: index, segment: contact.segment, other: contact.other } as const;
     const touching = contact.points.filter((point) => point.gap < TOUCHING);
+    const most = legLoadAt(body, pose, contact, legLoad, weight);
+    if (most === 0) return;
     for (const point of touching) {
       const set =
         functionalFeet && contact.patch.startsWith("foot.") && contact.points.indexOf(point) === 0
@@ -110,11 +115,33 @@ export function contactColumns(body: Body, pose: ClosedPose, options: ContactOpt
       }
       const mu = friction(contact);
       for (const along of [forward, scale(forward, -1), sideways, scale(sideways, -1)]) {
-        columns.push({ ...base, at, force: add(contact.normal, scale(along, mu)), load: 1, most: Number.MAX_VALUE });
+        columns.push({ ...base, at, force: add(contact.normal, scale(along, mu)), load: 1, most });
       }
     }
   });
   return columns;
+}
+
+/**
+ * Most newtons one edge of one point's pyramid may carry where the leg is not to be loaded fully: the leg's share split
+ * evenly over all its points and edges, so that together they never carry more (cautious).
+ */
+function legLoadAt(
+  body: Body,
+  pose: ClosedPose,
+  contact: ClosedContact,
+  legLoad: Readonly<Partial<Record<Side, number>>>,
+  weight: number,
+): number {
+  const key = limbKey(body, contact.segment);
+  const side = body.segments[contact.segment]?.side ?? null;
+  // What only lies there carries no more than the leg's own weight: that is no loading.
+  const share = side !== null && !carriesOwnAtMost(contact) && key.startsWith("leg") ? legLoad[side] : undefined;
+  if (share === undefined) return Number.MAX_VALUE;
+  const points = pose.contacts
+    .filter((each) => each.touches && limbKey(body, each.segment) === key)
+    .reduce((sum, each) => sum + each.points.filter((point) => point.gap < TOUCHING).length, 0);
+  return (Math.max(0, share) * weight) / (4 * Math.max(1, points));
 }
 
 /**

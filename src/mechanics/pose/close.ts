@@ -26,7 +26,7 @@ import {
 } from "./kinematics.ts";
 import { contactRows, pinnedRows, type ReadyContact, readyContacts, type Row } from "./rows.ts";
 import type { ContactSpecification, PoseSpecification } from "./specification.ts";
-import { type Limits, limitsOf, targetsOf } from "./targets.ts";
+import { type Limits, limitsOf, notANumber, targetsOf } from "./targets.ts";
 
 /** A contact as it stands in the solved pose. */
 export interface ClosedContact {
@@ -79,9 +79,11 @@ const MOST_STEPS = 120;
  */
 export function closePose(body: Body, pose: PoseSpecification, limits: Limits = limitsOf(body)): PoseResult {
   const ready = readyContacts(body, pose);
-  if ("missing" in ready)
-    return { closed: false, because: `no surface "${ready.missing}" in this pose`, residual: Number.MAX_VALUE };
+  if ("missing" in ready) return { closed: false, because: ready.because, residual: Number.MAX_VALUE };
   const targets = targetsOf(body, pose);
+  const wrong = notANumber(body, pose, targets);
+  if (wrong !== null)
+    return { closed: false, because: `${wrong} is not a number in this pose`, residual: Number.MAX_VALUE };
   const closing = ready.filter((each) => each.specification.role !== "bears");
   const start: Configuration = {
     rootPosition: [0, 0, 0],
@@ -94,10 +96,10 @@ export function closePose(body: Body, pose: PoseSpecification, limits: Limits = 
   const square = relax(body, lifted, lifted, limits, (frames) =>
     closing.flatMap((each) => contactRows(body, frames, each)),
   );
-  if (square.residual > CLOSED_WITHIN) return failure(body, square, closing);
+  if (!(square.residual <= CLOSED_WITHIN)) return failure(body, square, closing);
   const settled =
     pose.shift === undefined ? square : shifted(body, square.configuration, closing, limits, shiftIn(body, pose));
-  if (settled.residual > CLOSED_WITHIN) {
+  if (!(settled.residual <= CLOSED_WITHIN)) {
     return {
       closed: false,
       because: "the weight cannot be taken where the pose says with the contacts staying put",

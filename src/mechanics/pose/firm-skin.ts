@@ -1,5 +1,5 @@
 import type { Body } from "../body/body.ts";
-import { type Ball, type MidPatch, type PairedPatch, type PatchId, patchOn } from "../body/patches.ts";
+import { type Ball, type MidPatch, type PairedPatch, hasPatch, type PatchId, patchOn } from "../body/patches.ts";
 import { type Frames, pointGradient, pointInRoom, reachOf } from "./kinematics.ts";
 import { type Row, UP } from "./rows.ts";
 
@@ -34,7 +34,7 @@ const kept = new WeakMap<Body, readonly FirmBall[]>();
 export function firmBalls(body: Body): readonly FirmBall[] {
   let known = kept.get(body);
   if (known === undefined) {
-    known = FIRM_PATCHES.flatMap((id) => {
+    known = FIRM_PATCHES.filter((id) => hasPatch(body, id)).flatMap((id) => {
       const { segment, balls } = patchOn(body, id);
       return balls.map((ball) => ({ segment: body.segmentIndex[segment], ball }));
     });

@@ -1,6 +1,6 @@
 import { dot, norm, subtract, type Vector } from "../../quantity/vectors.ts";
 import type { Body } from "../body/body.ts";
-import { type Patch, patchOn } from "../body/patches.ts";
+import { hasPatch, type Patch, type PatchId, patchOn } from "../body/patches.ts";
 import { type Frames, pointGradient, pointInRoom, pointJacobian, reachOf } from "./kinematics.ts";
 import type { ContactSpecification, PoseSpecification } from "./specification.ts";
 import { surfaceHeight } from "./targets.ts";
@@ -24,20 +24,25 @@ export interface ReadyContact {
   readonly height: number | null;
 }
 
-/** @returns the contacts made ready, or the name of a surface that the pose does not list. */
+/** @returns the contacts made ready, or the surface that the pose does not list or the part that this body has not got, and why. */
 export function readyContacts(
   body: Body,
   pose: PoseSpecification,
-): readonly ReadyContact[] | { readonly missing: string } {
+): readonly ReadyContact[] | { readonly missing: string; readonly because: string } {
   const ready: ReadyContact[] = [];
   for (const specification of pose.contacts) {
+    const asked: PatchId[] = [specification.patch];
+    if (typeof specification.on === "object") asked.push(specification.on.body);
+    const gone = asked.find((id) => !hasPatch(body, id));
+    if (gone !== undefined) return { missing: gone, because: `this body has no ${gone.replace(".", ", ")} side` };
     const patch = patchOn(body, specification.patch);
     if (typeof specification.on === "object") {
       ready.push({ specification, patch, other: patchOn(body, specification.on.body), height: null });
       continue;
     }
     const height = specification.on === "wall" ? null : surfaceHeight(body, pose, specification.on);
-    if (height === null && specification.on !== "wall") return { missing: specification.on };
+    if (height === null && specification.on !== "wall")
+      return { missing: specification.on, because: `no surface "${specification.on}" in this pose` };
     ready.push({ specification, patch, other: null, height });
   }
   return ready;

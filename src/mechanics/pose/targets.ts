@@ -1,5 +1,6 @@
 import { radiansOf } from "../../quantity/angles.ts";
 import { compose, type Rotation, rotationAbout } from "../../quantity/vectors.ts";
+import { prosthesisRange } from "../body/amputation.ts";
 import type { Body } from "../body/body.ts";
 import type { AngleId, LimbAngle, MidAngle } from "../body/names.ts";
 import { LIMB_LIMITS_DEG, MID_LIMITS_DEG } from "./joint-limits.data.ts";
@@ -27,6 +28,15 @@ export function targetsOf(body: Body, pose: PoseSpecification): PoseTargets {
   return { rotation: compose(turn, compose(pitch, roll)), angles };
 }
 
+/** What of a pose is no finite number: the joint, the pelvis or the shift; null where all is. */
+export function notANumber(body: Body, pose: PoseSpecification, targets: PoseTargets): string | null {
+  const joint = targets.angles.findIndex((angle) => !Number.isFinite(angle));
+  if (joint >= 0) return body.angles[joint] ?? "an angle";
+  if (!targets.rotation.every(Number.isFinite)) return "the pelvis' turn";
+  const { forwardCm = 0, toWeakCm = 0 } = pose.shift ?? {};
+  return Number.isFinite(forwardCm) && Number.isFinite(toWeakCm) ? null : "the shift";
+}
+
 function targetDegrees(pose: PoseSpecification, id: AngleId): number {
   const [name, side] = id.split(".");
   if (side === undefined) return pose.trunkDeg?.[name as MidAngle] ?? 0;
@@ -41,11 +51,20 @@ export function limitsOf(body: Body, own?: Readonly<Partial<Record<AngleId, read
   body.angles.forEach((id, i) => {
     const [name, side] = id.split(".");
     const general = side === undefined ? MID_LIMITS_DEG[name as MidAngle] : LIMB_LIMITS_DEG[name as LimbAngle];
-    const range = own?.[id];
+    const range = narrower(own?.[id], prosthesisRange(body, id));
     least[i] = range === undefined ? radiansOf(general[0]) : Math.max(radiansOf(general[0]), range[0]);
     most[i] = range === undefined ? radiansOf(general[1]) : Math.min(radiansOf(general[1]), range[1]);
   });
   return { least, most };
+}
+
+/** What both ranges allow. */
+function narrower(
+  a: readonly [number, number] | undefined,
+  b: readonly [number, number] | undefined,
+): readonly [number, number] | undefined {
+  if (a === undefined || b === undefined) return a ?? b;
+  return [Math.max(a[0], b[0]), Math.min(a[1], b[1])];
 }
 
 const lengthOf = (body: Body, id: "thigh.weak" | "shank.weak" | "upperArm.weak" | "forearm.weak"): number =>

@@ -72,6 +72,8 @@ interface Way {
   readonly distances: readonly number[];
   readonly solvable: (Solvable | undefined)[];
   rangeEnd: Slide["rangeEnd"];
+  /** The last stop before a joint's range ends the way; null where the body does not get there exactly. */
+  atRange?: Solvable | null;
 }
 
 export interface StationOptions extends StaticsOptions {
@@ -242,6 +244,13 @@ function muscleLimit(
       outer = { ...sample, name: effort.name, stands: effort.stands };
     }
   }
+  // Between the last station and a range that ends the way before the next one, muscle may still end it.
+  const last = outer === null ? stationAtRange(stations, way) : null;
+  if (last !== null && last.metres > inner.metres) {
+    const effort = effortAt(last, strengths, start.weights);
+    if (!effort.stands || effort.most > level)
+      outer = { metres: last.metres, most: effort.most, name: effort.name, stands: effort.stands };
+  }
   if (outer === null) return null;
   if (!outer.stands) return { metres: (inner.metres + outer.metres) / 2, what: "", side: null };
   const { metres } = outer;
@@ -274,12 +283,38 @@ function crossing(inner: Sample, outer: Sample, third: Sample | null, level: num
   return low;
 }
 
+/** The stop where a joint's range ends the way; null where none does, or the body does not get there exactly. */
+function stationAtRange(stations: Stations, way: Way): Solvable | null {
+  if (way.rangeEnd === null) return null;
+  if (way.atRange !== undefined) return way.atRange;
+  way.atRange = null;
+  for (const share of [1, 0.95, 0.9]) {
+    const solvable = reposed(stations, way, way.rangeEnd.metres * share);
+    if (!("rangeEnd" in solvable)) {
+      way.atRange = solvable;
+      break;
+    }
+  }
+  return way.atRange;
+}
+
 function stationOf(stations: Stations, way: Way, k: number): Solvable | null {
   const known = way.solvable[k];
   if (known !== undefined) return known;
-  const { body, square, limits, age, options } = stations;
   const metres = way.distances[k];
   if (metres === undefined || (way.rangeEnd !== null && metres > way.rangeEnd.metres)) return null;
+  const solvable = reposed(stations, way, metres);
+  if ("rangeEnd" in solvable) {
+    way.rangeEnd = solvable.rangeEnd;
+    return null;
+  }
+  way.solvable[k] = solvable;
+  return solvable;
+}
+
+/** The body taken so far out, from the nearest stop it has been at; or the joint range that does not let it. */
+function reposed(stations: Stations, way: Way, metres: number): Solvable | Pick<Slide, "rangeEnd"> {
+  const { body, square, limits, age, options } = stations;
   let from = square;
   for (const each of way.solvable)
     if (each !== undefined && each.metres < metres && each.metres > from.metres) from = each;
@@ -292,11 +327,6 @@ function stationOf(stations: Stations, way: Way, k: number): Solvable | null {
     metres,
     limits,
   );
-  if (slide.station === null) {
-    way.rangeEnd = slide.rangeEnd;
-    return null;
-  }
-  const solvable = solvableAt(body, age, metres, slide.station, options);
-  way.solvable[k] = solvable;
-  return solvable;
+  if (slide.station === null) return { rangeEnd: slide.rangeEnd };
+  return solvableAt(body, age, metres, slide.station, options);
 }
