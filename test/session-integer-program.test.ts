@@ -17,6 +17,7 @@ import { keepPeople, type People } from "../src/app/engine/person-today.ts";
 import { evaluate } from "../src/plan/optimiser/evaluate.ts";
 import { noLocks, type SessionProblem } from "../src/plan/optimiser/problem.ts";
 import { type SolvedPlan, solveSession } from "../src/plan/optimiser/solve-session.ts";
+import { ACTIVITIES } from "../src/practice/catalogue.ts";
 import { buildProblem } from "../src/plan/session/build-problem.ts";
 
 /** The written definition, an integer program, solved by HiGHS (an open solver of linear and integer programs). */
@@ -84,26 +85,24 @@ describe("the session search beside the integer program", () => {
     expect(none).toBeLessThan(20);
   }, 120_000);
 
-  it("proves the search's worth on at least 20 whole problems of the nine examples, at two or three lengths", () => {
+  it("proves the search's worth on at least 20 whole problems of the nine examples, each with a third of the catalogue", () => {
     let loosest = 0;
     let count = 0;
-    for (const example of EXAMPLES) {
+    EXAMPLES.forEach((example, third) => {
       const person = people.today(readExample(example));
-      for (const minutes of example.startsWith("case") ? [18, 20, 23] : [18, 23]) {
-        const { problem } = buildProblem(
-          person.findings,
-          person.precautions,
-          person.rungs,
-          person.ways,
-          minutes,
-          noLocks,
-        );
+      // The program grows faster than the catalogue: every third ladder of it is as much as fits a test.
+      const ladders = ACTIVITIES.filter((_, k) => k % 3 === third % 3);
+      const rungs = ladders.flatMap((activity) =>
+        activity.rungs.flatMap((rung) => person.rung({ activity: activity.id, rung: rung.id }) ?? []),
+      );
+      for (const minutes of [18, 20, 23]) {
+        const { problem } = buildProblem(person.findings, person.precautions, rungs, person.ways, minutes, noLocks);
         const { solved, bound } = compare(problem, `${example}, ${minutes} minutes`, true);
         if (solved.plan === null) continue;
         loosest = Math.max(loosest, bound - solved.worth);
         count++;
       }
-    }
+    });
     console.log(
       `integer program, ${count} whole problems: proven; the relaxation lies at most ${Math.round(loosest)} points above`,
     );

@@ -74,11 +74,21 @@ export interface PreviousItem {
   readonly pain: number | null;
   readonly exertion: number | null;
   readonly gaveWay: GaveWay | null;
+  /** Whether it got worse within a set, or from one set to a later one; absent where nobody said so. */
+  readonly worse?: "withinSet" | "laterSets";
 }
 export interface PreviousSession {
   readonly date: string | null;
   readonly items: readonly PreviousItem[];
   readonly stopped: { readonly because: string } | null;
+  /** What was said on the day after; about one ladder where it names one. */
+  readonly nextDay?: {
+    readonly activity: string | null;
+    readonly pain: number | null;
+    readonly tired: "no" | "sleptOff" | "stillThere" | null;
+  };
+  /** Who looked at what had got worse since, and let it go on. */
+  readonly checkedBy?: string;
 }
 
 /** All that is known of the person, in weak and strong words. Null and absent mean "not known". */

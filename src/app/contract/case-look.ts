@@ -49,10 +49,21 @@ export const PREVIOUS_ITEM = group("one item of an earlier session", {
   pain: maybe(tenth("pain")),
   exertion: maybe(tenth("exertion")),
   gaveWay: maybe(GAVE_WAY),
+  /** It got worse within a set, or from one set to a later one: tiredness rather than strength. */
+  worse: maybe(codes("where it got worse", ["withinSet", "laterSets"])),
+});
+
+export const NEXT_DAY = group("report of the day after", {
+  activity: maybe(words("activity", 80)),
+  pain: maybe(tenth("pain")),
+  tired: maybe(codes("tired the day after", ["no", "sleptOff", "stillThere"])),
 });
 
 export const PREVIOUS_SESSION = group("one earlier session", {
   date: maybe(ISO_DATE),
   items: maybe(listOf("items", PREVIOUS_ITEM, 60)),
   stopped: maybe(group("why it was stopped", { because: codes("why it was stopped", STOP_REASONS) })),
+  nextDay: maybe(NEXT_DAY),
+  /** Who looked at what had got worse since, and let it go on. */
+  checkedBy: maybe(words("who looked at it", 200)),
 });

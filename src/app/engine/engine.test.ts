@@ -57,7 +57,7 @@ describe("the computing side", () => {
         if (!LYING.includes(item.position)) expect(item.guard, `${name} ${item.rung}`).not.toBeNull();
       expect(plan.wayBack, name).not.toBeNull();
     }
-  });
+  }, 60_000);
 
   it("does not depend on the label", () => {
     const file = read("case-a");

@@ -203,7 +203,18 @@ function readPrevious(session: NonNullable<CaseFile["previous"]>[number]): Previ
         item.gaveWay === undefined
           ? null
           : { joint: item.gaveWay.joint, side: item.gaveWay.side ?? null, how: item.gaveWay.how ?? null },
+      ...(item.worse === undefined ? {} : { worse: item.worse }),
     })),
     stopped: session.stopped === undefined ? null : { because: session.stopped.because },
+    ...(session.nextDay === undefined
+      ? {}
+      : {
+          nextDay: {
+            activity: session.nextDay.activity ?? null,
+            pain: session.nextDay.pain ?? null,
+            tired: session.nextDay.tired ?? null,
+          },
+        }),
+    ...(session.checkedBy === undefined ? {} : { checkedBy: session.checkedBy }),
   };
 }

@@ -29,7 +29,7 @@ export function changesSince(person: PersonToday, session: Session): { change: s
     const up = index > from;
     const because =
       item.step !== null && item.step.today === index
-        ? item.step.because
+        ? `${item.step.because} ${item.step.whatToDo}`
         : (seenOn(person.findings, activity)?.words ?? "It fits today's minutes and strength better.");
     changes.push({
       change: `${up ? "One up" : "One down"}: ${nameOf(activity.id, rung.id)}, last time ${lowerFirst(activity.rungs[from]?.name ?? same.rung)}.`,

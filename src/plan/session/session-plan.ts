@@ -224,6 +224,7 @@ function becauseOf(
     `For ${PURPOSE_WORDS[purpose]}${goal === null ? "" : `, toward the goal "${goal}"`}. ${today.activity.purposeWords}`,
   ];
   if (step !== null && step.today === today.index) reasons.push(step.because);
+  if (step !== null && step.trend !== null) reasons.push(`${step.trend.words} ${step.trend.tryThis}`);
   if (today.asks !== null) reasons.push(effortSentence(today.asks));
   if (today.seen !== null) reasons.push(today.seen.words);
   // What is to be minded everywhere is said at the first item it concerns, not on every line.

@@ -53,7 +53,8 @@ function stay(because: string): LadderStep {
   return { step: "stay", because, source: "common-practice" };
 }
 
-function reasonDown(day: LoggedDay): "downGaveWay" | "downPoorInARow" | "downPain" | "downTooHard" | null {
+/** What on one day asks for a rung down; null where nothing does. */
+export function reasonDown(day: LoggedDay): "downGaveWay" | "downPoorInARow" | "downPain" | "downTooHard" | null {
   if (day.gaveWay === true) return "downGaveWay";
   if ((day.pain ?? 0) >= FIGURES.painAtLeast) return "downPain";
   const steppingDown = day.faults.filter(({ stepDown }) => stepDown).length;
