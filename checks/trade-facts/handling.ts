@@ -5,7 +5,7 @@ import { solveHabitual } from "../../src/mechanics/equilibrium/habitual.ts";
 import { poseOf } from "../../src/plan/assess/posed.ts";
 import type { Findings } from "../../src/plan/findings.ts";
 import { chooseGuard } from "../../src/plan/guard.ts";
-import { ACTIVITIES, POSITIONS, TRANSITIONS } from "../../src/practice/catalogue.ts";
+import { ACTIVITIES, TRANSITIONS } from "../../src/practice/catalogue.ts";
 import { HANDLING_RULES } from "../../src/practice/handling/always.data.ts";
 import { all, type Fact, judged, said } from "./fact.ts";
 import { CASE_P, findRung, readExample, workOut } from "./people.ts";
