@@ -3,7 +3,7 @@ import type { Teaching } from "./teaching.ts";
 /** On hands and knees, kneeling, half kneeling, and up from the floor. */
 export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
   "weak-hip-to-hands-and-knees": {
-    measure: { id: "stroke-movement", shows: "The mobility part gains a way up that was missing." },
+    measure: { id: "arm-recovery", shows: "The arm that carried a moment here begins to answer when asked alone." },
     why: "On a real floor the strong side is not always the free one.",
     aphasia: { word: "Round", gesture: "Swing your own arm across and plant both palms." },
     neglect: { beside: "weak", stand: "Half-kneel on the weak side in the way of the fall.", eyes: "The spot on the mat where the strong hand will land, beyond the weak one." },
@@ -12,7 +12,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: the weak arm meets the weight early and is carried on a trained thigh. Their task after a fall is to bring a chair." },
   },
   "creep-on-hands-and-knees": {
-    measure: { id: "mobility-index", shows: "Getting about on the floor and to help becomes possible." },
+    measure: { id: "stroke-movement", shows: "Creeping itself is in no measure; steps aside and back in the mobility part come after it." },
     why: "After a fall the telephone is four creeping steps away.",
     aphasia: { word: "Creep", gesture: "Creep two steps yourself on the mat and look back." },
     neglect: { beside: "weak", stand: "Creep along on the weak side, a hand ahead.", eyes: "The tape ahead, then back under the arm: has the weak knee come?" },
@@ -27,7 +27,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     neglect: { beside: "weak", stand: "Half-kneel between the weak elbow and the weak knee.", eyes: "Both hands flat, counted; then a spot a hand ahead of the thumbs." },
     gear: "Brace and shoes off, feet over the edge; wrist strap off; sling off; shirt tucked so that the back is seen.",
     instead: {},
-    family: { may: false, words: "May not: three points forgive nothing. Heel lifts at the worktop train the same hip." },
+    family: { may: false, words: "May not: three points forgive nothing. A bridge on both feet trains the same hip at home." },
   },
   "hands-and-knees-opposite-limbs": {
     measure: { id: "gait-assessment", shows: "Walking with turns of the head and changes of pace gains." },
@@ -39,7 +39,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: it is the top rung of this position and done on a trained hand. Marching in a chair, arm and leg crosswise, is theirs." },
   },
   "hands-and-knees-rock": {
-    measure: { id: "postural-assessment", shows: "Changing posture goes up; the hand that was carried begins to carry." },
+    measure: { id: "trunk-impairment", shows: "Four-footed work is asked for nowhere; a trunk that shifts evenly in sitting is its nearest sign." },
     why: "The trunk holds still by learning to be moved.",
     aphasia: { word: "Rock", gesture: "Rock your own forearm back and forth on its hand." },
     neglect: { beside: "weak", stand: "Half-kneel at the weak shoulder, your thigh touching it from the front.", eyes: "The weak hand on its outline, drawn on the mat in chalk." },
@@ -57,7 +57,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: elbow and low back are felt at the same time. Sitting tall and slumping does it at home." },
   },
   "hands-and-knees-sit-back": {
-    measure: { id: "postural-assessment", shows: "Going from hands and knees to a safe seat is managed." },
+    measure: { id: "five-rises", shows: "Hips that fold and open under load make each rise lighter." },
     why: "Learn the way out before you need it.",
     aphasia: { word: "Home", gesture: "Draw your hand back from fingertips to heels and let it rest." },
     neglect: { beside: "weak", stand: "Kneel at the weak shoulder and move back as it moves.", eyes: "Both hands lying ahead: the weak one still flat?" },
@@ -84,7 +84,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: knees and the way down cost more than the reach is worth without trained hands. Reaching from a chair stays theirs." },
   },
   "heel-sit-to-tall-kneel": {
-    measure: { id: "limb-strength-index", shows: "The hip of the weak leg gains." },
+    measure: { id: "five-rises", shows: "The upper half of each rise, where the hips straighten, gets quicker." },
     why: "Seat forward and up: the hips do it, the knees only wait.",
     aphasia: { word: "Kneel", gesture: "Kneel down beside and come up from your own heels." },
     neglect: { beside: "weak", stand: "Half-kneel behind the weak hip with both hands on the pelvis.", eyes: "A face or a mark straight ahead at the height one grows to." },
@@ -108,7 +108,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     neglect: { beside: "weak", stand: "Half-kneel at the weak hip and move along in short hops.", eyes: "The line that the weak knee must reach; tape for each step." },
     gear: "Thick pads on both knees; shoes and brace off; trousers that do not ride up; tube taped high on the thigh.",
     instead: { bench: "A heavy box on a blanket that slides along at the strong hand." },
-    family: { may: false, words: "May not: the hips swing out and the fall is to the weak side. Steps at the worktop come in their place." },
+    family: { may: false, words: "May not: the hips swing out and the fall is to the weak side. Hip after hip along a seat comes in its place." },
   },
   "tall-kneel-arm-raise-and-reach": {
     measure: { id: "forward-reach", shows: "Reaching in standing gains, since the hips stay." },
@@ -126,7 +126,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     neglect: { beside: "weak", stand: "Half-kneel behind the weak side with a hand on each hip bone.", eyes: "The weak hand on the bench beside the strong one." },
     gear: "Shoes and brace off, feet over the edge or a roll under the shins; pads; sling on if the shoulder hangs.",
     instead: { bench: "The edge of a low bed at elbow height, its wheels locked." },
-    family: { may: false, words: "May not: getting down to the knees and up is two people's work. Hips to the edge of a table is what they may practise." },
+    family: { may: false, words: "May not: getting down to the knees and up is two people's work. Standing with both forearms on a table is what they may practise." },
   },
   "tall-kneel-free-shift": {
     measure: { id: "balance-scale", shows: "Shifting and turning on the spot gain." },
@@ -147,7 +147,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: the weak hip drops outward when the other one lifts. Hip hiking in a chair is theirs." },
   },
   "half-kneel-foot-through": {
-    measure: { id: "mobility-help", shows: "Floor to chair needs one pair of hands fewer." },
+    measure: { id: "stroke-movement", shows: "Nothing here asks for this step; placing a foot in standing is nearest." },
     why: "Most people who cannot get up are stuck at this one step.",
     aphasia: { word: "Through", gesture: "Bring your own foot through from kneeling and slap its sole down." },
     neglect: { beside: "weak", stand: "Half-kneel behind the weak hip and sweep the way for the foot with your hand.", eyes: "The footprint of tape where the sole has to land." },
@@ -156,12 +156,12 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: the hips are held in both hands while the foot travels. They may pad the floor and set the chair." },
   },
   "half-kneel-strong-forward-rise": {
-    measure: { id: "mobility-index", shows: "Getting up from the floor becomes possible with one helper." },
+    measure: { id: "five-rises", shows: "Rising from the floor is not asked for; rises from a chair gain in its stead." },
     why: "Strong foot ahead, strong hand on the seat: so nobody lies there till evening.",
     aphasia: { word: "Ahead", gesture: "Put your strong-looking foot ahead, bow over it and rise." },
     neglect: { beside: "weak", stand: "Half-kneel behind the weak hip, knee near the weak thigh.", eyes: "Strong knee, strong hand, then back to the weak foot: are its toes tucked?" },
     gear: "Shoes on both feet, toes tucked; brace may block the tuck, then take it off; pad under the weak knee; belt snug.",
-    instead: { bench: "A kitchen chair with its back to the wall and somebody sitting on it." },
+    instead: { bench: "A kitchen chair pushed with its back against the wall, at the strong side." },
     family: { may: false, words: "May not: the therapist shows them the whole floor plan first. Alone they bring the chair, keep warm, call." },
   },
   "half-kneel-weak-forward-hold": {
@@ -179,7 +179,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     aphasia: { word: "Heave", gesture: "Press both fists down and rise over your own front foot." },
     neglect: { beside: "weak", stand: "Half-kneel at the weak foot with your own foot against it.", eyes: "The weak knee going ahead over the toes, then up to your eyes." },
     gear: "Shoes that grip; stiff brace off or foot set further ahead; knee brace by order; belt low; no tube in front of the shin.",
-    instead: { bench: "A heavy armchair's arm at the strong hand.", stool: "A beer crate turned over, a cloth on it, or a lower one as it gets easier." },
+    instead: { bench: "A heavy armchair's arm at the strong hand.", stool: "A wooden crate with its floor upward, then a lower one as it gets easier." },
     family: { may: false, words: "May not: all of the body hangs on the weak knee for a moment. They count the rises from a high chair instead." },
   },
   "half-kneel-weak-forward-shift": {
@@ -192,7 +192,7 @@ export const FLOOR_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: over a weak knee the fall has no warning. Foot ahead, weight ahead in sitting they may do." },
   },
   "floor-to-seat": {
-    measure: { id: "mobility-help", shows: "The way up after a fall is coded with less help." },
+    measure: { id: "mobility-help", shows: "No code asks for the floor; the ones for rising and for chair transfers are nearest. Write down helpers and seconds besides." },
     why: "Everyone who walks will fall once: know the way up before.",
     aphasia: { word: "Seat", gesture: "Slap the seat, put your own forearm on it and kneel up." },
     neglect: { beside: "weak", stand: "Half-kneel behind the weak side and speak across to the seat.", eyes: "The seat first, then the weak arm that must not stay behind or under." },

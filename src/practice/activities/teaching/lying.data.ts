@@ -12,7 +12,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May count and stop the lift at breast height; never pull the hand, and stop at the first pain in the shoulder." },
   },
   "breathe-into-ribs": {
-    measure: { id: "trunk-impairment", shows: "The trunk turns and shortens with less stiffness once the weak ribs move." },
+    measure: { id: "trunk-impairment", shows: "No measure here asks for breath; the trunk's turning and shortening are nearest." },
     why: "Ribs that move let a person work without holding the breath.",
     aphasia: { word: "Breathe", gesture: "Lay your hand on your own belly and let it rise and sink, blowing softly so that it is heard." },
     neglect: { beside: "weak", stand: "Sit beside the weak ribs, near enough to be heard breathing.", eyes: "The strong hand as it rises and falls on the belly, then the weak ribs." },
@@ -21,7 +21,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May lay a warm hand on the weak ribs and breathe along; no pushing on the breath out." },
   },
   "bridge-over-roll": {
-    measure: { id: "limb-strength-index", shows: "The hip part of the weak leg goes up." },
+    measure: { id: "muscle-grade", shows: "Straightening the weak hip against a hand earns a higher grade." },
     why: "The hip learns to straighten when the knee cannot help it.",
     aphasia: { word: "Hips", gesture: "Pat the person's own hip bone, then lift your flat palm off the mat." },
     neglect: { beside: "weak", stand: "Kneel at the weak hip and call from there.", eyes: "Head up once to see both knees on the roll; then the ceiling above the weak knee." },
@@ -75,7 +75,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May set the roll and count to three; hands stay off the kneecap, and a weight is added by the therapist only." },
   },
   "knees-open-and-close": {
-    measure: { id: "leg-recovery", shows: "The bent hip opens and closes without the whole leg falling." },
+    measure: { id: "muscle-grade", shows: "The muscles that open and close the weak hip gain, tested lying." },
     why: "A knee that can be stopped half way is a knee that can be steered in standing.",
     aphasia: { word: "Open", gesture: "Put your two hands together like a book, open them and close them." },
     neglect: { beside: "weak", stand: "Kneel outside the weak knee, with your thigh where it would fall.", eyes: "Your hand, held where the weak knee is to stop." },
@@ -89,11 +89,11 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     aphasia: { word: "Over", gesture: "Lay your palms together and tip them to one side and to the other." },
     neglect: { beside: "weak", stand: "From the feet, move to the weak side before the knees go that way.", eyes: "The knees go one way, the eyes stay on a spot straight above." },
     gear: "Feet bare or in socks that grip; leg bag emptied; phone and coins out of hip pockets, since one lies on them.",
-    instead: { ball: "A rolled hand towel between the knees." },
+    instead: { ball: "A small cushion from a chair, kept between the knees." },
     family: { may: true, words: "May keep the knees together and slow them; one hand goes to the weak shoulder when it starts to lift." },
   },
   "move-in-bed": {
-    measure: { id: "mobility-help", shows: "The help for moving in bed goes up from lifting to a word." },
+    measure: { id: "mobility-help", shows: "The codes for rolling and for lying to sitting rise from lifting to a word." },
     why: "Who moves up alone is never hauled by the armpits.",
     aphasia: { word: "Up", gesture: "Slide your flat hand toward the headboard, then pat the pillow there." },
     neglect: { beside: "weak", stand: "Stand at the weak side of the bed, rail down between you.", eyes: "The headboard or the edge the body is going to, then the weak arm: is it aboard?" },
@@ -147,7 +147,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May keep a hand on the weak knee and say \"stay\"; the strong leg is not lifted by anybody." },
   },
   "thigh-over-roll-lift": {
-    measure: { id: "muscle-grade", shows: "The muscles that straighten the weak hip go up." },
+    measure: { id: "muscle-grade", shows: "The extensors of the weak hip lift the body where they lifted the thigh." },
     why: "The thigh itself becomes the foot that one pushes from.",
     aphasia: { word: "Squeeze", gesture: "Press your own forearm down into the roll and let your shoulder rise." },
     neglect: { beside: "weak", stand: "Kneel at the weak thigh and lay both hands round it.", eyes: "The end of the weak thigh on the roll." },
@@ -156,7 +156,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May set the roll and look at the skin afterwards; the lifting rungs wait for the therapist." },
   },
   "weak-blade-reach": {
-    measure: { id: "arm-recovery", shows: "The shoulder starts the reach with its blade." },
+    measure: { id: "stroke-movement", shows: "The arm part gains lying down, where the blade leads." },
     why: "The blade travels ahead of the hand, or the shoulder pays for it.",
     aphasia: { word: "Reach", gesture: "Hold your own straight arm up and let the fist rise two fingers without bending." },
     neglect: { beside: "weak", stand: "Kneel at the weak arm and hold it upright in the middle of the view.", eyes: "The weak knuckles against the ceiling." },
@@ -174,7 +174,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May rest a hand under the forearm as a cushion; no stretching of a tight elbow." },
   },
   "weak-leg-raise": {
-    measure: { id: "limb-strength-index", shows: "The hip-bending part of the weak leg goes up." },
+    measure: { id: "limb-strength-index", shows: "Bending the weak hip counts for more." },
     why: "Bed, bath and car all ask for the leg in one piece.",
     aphasia: { word: "Leg", gesture: "Lift your straight forearm a hand's breadth off the mat and lay it down without a sound." },
     neglect: { beside: "weak", stand: "Kneel at the weak ankle with your hand above it as a ceiling.", eyes: "The toe-cap of the weak foot; a bright sock helps." },

@@ -48,7 +48,7 @@ export const PRONE_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not: it takes lying face down safely first. They may have the knee bend in sitting, under the chair." },
   },
   "pelvis-move-on-elbows": {
-    measure: { id: "stroke-movement", shows: "Getting about on the mat, the mobility part, goes up." },
+    measure: { id: "stroke-movement", shows: "Rolling and lifting the seat in the mobility part gain." },
     why: "Shoulders fixed, hips moving: that is crawling without crawling.",
     aphasia: { word: "Tail", gesture: "Wag your flat hand from side to side behind your fixed elbow." },
     neglect: { beside: "weak", stand: "Kneel at the weak shoulder with your thigh along the upper arm.", eyes: "The gap between the elbows, then the weak elbow before the hips go that way." },

@@ -34,7 +34,7 @@ export const SIDE_LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     why: "Weight on the blade tells the arm that it is still there.",
     aphasia: { word: "Under", gesture: "Slide your own arm forward from the blade, palm up, and lean your chest over it." },
     neglect: { beside: "weak", stand: "Sit in front, on the side that lies below, where the weak hand points.", eyes: "The open weak palm on the mat, a bright ring or band round the wrist." },
-    gear: "Sling and splint off; watch off; hearing aid of the lower ear out; pillow keeps the drip arm high.",
+    gear: "Sling and splint off; watch off; hearing aid of the lower ear out; drip only in the other arm.",
     instead: { stool: "A chair seat pushed against the mat, with a tray on it." },
     family: { may: false, words: "May not lay the arm: a blade that is caught behind starts the pain that lasts. They may hold the thing to be reached." },
   },
@@ -57,7 +57,7 @@ export const SIDE_LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May hold the sliding pillow and count; carrying the leg free stays with the trained forearm." },
   },
   "weak-thigh-turn": {
-    measure: { id: "leg-recovery", shows: "The hip turns without bending or drawing up." },
+    measure: { id: "muscle-grade", shows: "The turners of the weak hip hold against a finger, then a hand." },
     why: "They steer the knee, so that it looks where the foot goes.",
     aphasia: { word: "Lid", gesture: "Open and close your hands like a box, wrists staying together." },
     neglect: { beside: "weak", stand: "Kneel behind, and reach over to tap the weak knee from the front.", eyes: "A mark on the weak knee that rises like a lid." },

@@ -21,7 +21,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May sit at the weak side as a wall and hold the shoe; the leg is carried by the person's own strong hand." },
   },
   "edge-scoot-back-and-ahead": {
-    measure: { id: "mobility-help", shows: "Getting to the front of the seat takes no lift." },
+    measure: { id: "mobility-help", shows: "Sit to stand is coded higher when it starts from the front of the seat." },
     why: "Nobody rises from the back of a chair.",
     aphasia: { word: "Hip", gesture: "Walk your two fists ahead on your own thighs, one after the other." },
     neglect: { beside: "weak", stand: "Sit at the weak knee, where the lagging hip can be touched.", eyes: "Both knees from above: which one is behind?" },
@@ -39,7 +39,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May stand before the knees while the seat grows light; the sideways moves wait until the therapist has shown belt and block." },
   },
   "lift-on-both-arms": {
-    measure: { id: "mobility-help", shows: "Seat clear of the bed without help, for skin and for transfers." },
+    measure: { id: "mobility-help", shows: "The chair transfer takes less help once the seat clears by itself." },
     why: "An arm's straightening carries the body where legs cannot.",
     aphasia: { word: "Down", gesture: "Press both your fists down beside you and grow." },
     neglect: { beside: "weak", stand: "Kneel behind, nearer the weak arm, and name both blocks.", eyes: "One block, then the other: each hand is seen in its place." },
@@ -129,7 +129,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: true, words: "May tap the weak waist and watch the shoulders, feet on the floor; feet hanging is not for home." },
   },
   "short-sitting-knee-straightening": {
-    measure: { id: "limb-strength-index", shows: "The knee part of the weak leg goes up." },
+    measure: { id: "limb-strength-index", shows: "Straightening the weak knee earns more points than a flicker did." },
     why: "A thigh that lifts the shin can stop the knee from folding.",
     aphasia: { word: "Kick", gesture: "Straighten your own knee slowly and lower it more slowly." },
     neglect: { beside: "weak", stand: "Sit at the weak shin and hold your palm where the toes should touch.", eyes: "Your palm in front of the weak foot." },
@@ -161,7 +161,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     aphasia: { word: "Fetch", gesture: "Hold the cup where it is to be fetched from and reach for it yourself first." },
     neglect: { beside: "weak", stand: "Sit before the weak knee and bring targets from the middle outward to the weak side.", eyes: "The cup, then past it to the weak foot that has to press." },
     gear: "Shoes on and weak foot seen; glasses clean; sling off so that the trunk can turn; leg bag emptied before bowing.",
-    instead: { table: "An ironing board set low, held by a second person, or a tray on two chairs.", stool: "A waste-paper basket turned over, with a cup on it." },
+    instead: { table: "A second chair facing, two cushions on its seat for the hand to slide over.", stool: "A waste-paper basket turned over, with a cup on it." },
     family: { may: true, words: "May hold the cup within a straight arm ahead and to the strong side; never over the weak hip and never to the floor." },
   },
   "short-sitting-still": {
@@ -197,16 +197,16 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     aphasia: { word: "Ribs", gesture: "Stroke from your own lowest rib down to the hip bone and bring them nearer." },
     neglect: { beside: "weak", stand: "Half-kneel at the weak ribs with a palm there.", eyes: "Ahead at shoulder height, swung slowly toward the weak hand." },
     gear: "Shoes and brace off; pads under the outer ankle and knee; tube of the catheter in front, not under the hip.",
-    instead: { footBlock: "A sofa arm cushion under the strong hand." },
+    instead: { footBlock: "A low box of tiles or books beside the strong hip." },
     family: { may: false, words: "May not: getting down there and up again is for two who know the floor. Leaning to the elbow on the bed stands in for it." },
   },
   "side-sitting-weak-hold": {
-    measure: { id: "postural-assessment", shows: "The weak side takes weight in changing position." },
+    measure: { id: "sitting-function", shows: "Leaning and coming back from the weak side needs no catch." },
     why: "A hip that has felt weight is not forgotten in standing.",
     aphasia: { word: "Onto", gesture: "Pat the person's weak hip, then lean your own hip onto the mat." },
     neglect: { beside: "weak", stand: "Half-kneel close on the weak side as the wall one cannot see.", eyes: "The weak hand spread on the mat, each finger named." },
     gear: "Hand splint off for the post; sling off but near; pad under the weak hip bone; bag on the strong side.",
-    instead: { stool: "A washing basket turned upside down with books on it." },
+    instead: { stool: "A firm pouffe, or a hard suitcase laid flat." },
     family: { may: false, words: "May not: weak shoulder, hip and ribs are all guarded at once. They may hold the target on the strong side." },
   },
   "sit-to-stand": {
@@ -233,7 +233,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     aphasia: { word: "Wipe", gesture: "Wipe the table ahead of you with your own flat hand." },
     neglect: { beside: "weak", stand: "Sit beside the weak hand, at the corner of the table.", eyes: "The cloth: a bright one, under the weak palm." },
     gear: "Hand splint off, sling off; sleeve up; watch off; glasses on; brakes of the wheelchair on.",
-    instead: { table: "An ironing board with a silk scarf over it, or a tray on the lap." },
+    instead: { table: "A tray under a silk scarf, on the lap and a cushion." },
     family: { may: true, words: "May slide the cloth back to the start and hold the goal; no pulling at the wrist, no pushing past the first ache." },
   },
   "table-forearms-sitting-lean": {
@@ -267,7 +267,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     measure: { id: "arm-recovery", shows: "The weak hand goes out from the body with a quiet trunk." },
     why: "Hold the back, and the arm dares to try.",
     aphasia: { word: "Hand", gesture: "Lay your own hand on the roll and let it travel." },
-    neglect: { beside: "weak", stand: "Half-kneel beyond the weak hand so that looking at you passes over it.", eyes: "The roll under the weak palm, in a bright cloth." },
+    neglect: { beside: "weak", stand: "Half-kneel beyond the weak hand so that looking at you passes over it.", eyes: "The roll as it turns, striped with tape, and the palm on top of it." },
     gear: "Hand splint off, nails short; sleeve up; sling off and back on for the way up; drip moved to the other arm's side.",
     instead: { bolster: "A full plastic bottle laid on its side with a sock over it." },
     family: { may: true, words: "May lay the hand on the cloth as shown, blade first, and bring the roll back; they do not open a tight fist by force." },

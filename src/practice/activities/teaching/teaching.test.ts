@@ -29,6 +29,13 @@ const keyOf = (text: string): string =>
     .trim();
 const countWords = (text: string): number => text.split(/[^\p{L}'-]+/u).filter((word) => word !== "").length;
 
+const wordsIn = (text: string): ReadonlySet<string> => new Set(keyOf(text).split(" "));
+/** Words two texts have in common, as a share of all their words. */
+function shared(one: ReadonlySet<string>, other: ReadonlySet<string>): number {
+  const both = [...one].filter((word) => other.has(word)).length;
+  return both / (one.size + other.size - both);
+}
+
 /** The texts that stand twice. */
 function twice(texts: readonly { readonly text: string; readonly at: string }[]): string[] {
   const seen = new Map<string, string>();
@@ -58,6 +65,18 @@ describe("what is taught around an activity", () => {
     ]);
     const own = new Set(TEXTS.map(({ text }) => keyOf(text)));
     expect(catalogue.filter(({ text }) => own.has(keyOf(text)))).toEqual([]);
+  });
+
+  it("shares no more than two words in three with another of its kind", () => {
+    const texts = TEXTS.filter(({ kind }) => kind !== "word").map((each) => ({ ...each, words: wordsIn(each.text) }));
+    const alike = texts.flatMap((one, index) =>
+      texts
+        .slice(index + 1)
+        .filter((other) => other.kind === one.kind && shared(one.words, other.words) > 2 / 3)
+        .map((other) => `${one.at}: "${one.text}" / ${other.at}: "${other.text}"`),
+    );
+    expect(alike).toEqual([]);
+    expect(shared(wordsIn("Lay it on the mat."), wordsIn("Lay it on a mat."))).toBeGreaterThan(2 / 3 - 0.01);
   });
 
   it("would notice a text that stands twice", () => {

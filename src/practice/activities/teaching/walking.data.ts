@@ -21,7 +21,7 @@ export const WALKING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not until the therapist has seen the kitchen: feet cross and the hip drops outward. They clear the floor along the worktop." },
   },
   "bars-step-up-weak-leads": {
-    measure: { id: "limb-strength-index", shows: "Hip and knee of the weak leg gain." },
+    measure: { id: "limb-strength-index", shows: "The weak knee reaches full marks and keeps them after a week's pause." },
     why: "Strength practice only: on real stairs the strong foot leads.",
     aphasia: { word: "Climb", gesture: "Set your own foot on the step and push down on your thigh." },
     neglect: { beside: "weak", stand: "Stand in stride below the weak leg, knee behind its knee.", eyes: "The whole weak sole on the step: heel in?" },
@@ -93,7 +93,7 @@ export const WALKING_TEACHING: Readonly<Record<string, Teaching>> = {
     family: { may: false, words: "May not from paper: the therapist shows it on their own stairs, with the person who will be there. Till then the bed is downstairs." },
   },
   "stairs-down-other-rail": {
-    measure: { id: "mobility-help", shows: "Going down is coded apart from going up, and catches up." },
+    measure: { id: "mobility-help", shows: "The codes for stairs rise once coming down is as safe as going up." },
     why: "The rail does not change sides, so the body must.",
     aphasia: { word: "Rail", gesture: "Turn round, strong hand on the rail, and feel for the step with your own toe." },
     neglect: { beside: "weak", stand: "Stand a step below on the weak side, hands on rail and belt.", eyes: "Rail first, then the edge under the weak foot, found by the toe where eyes fail." },
