@@ -36,7 +36,7 @@ export const LYING_TEACHING: Readonly<Record<string, Teaching>> = {
     neglect: { beside: "weak", stand: "Kneel low at the weak hip and keep a hand on the weak knee throughout.", eyes: "The weak knee, with a strip of bright tape across it." },
     gear: "Shoes if the foot slides, else bare; foot brace off; catheter bag hung with a hand's length of slack; buckle and back pockets empty.",
     instead: { ball: "A rolled towel held between the knees." },
-    family: { may: true, words: "May press the weak knee toward the foot and say when to come down, for the lifts on two feet; lifts on one foot wait." },
+    family: { may: true, words: "May press the weak knee toward the foot and stay close when the weak foot is lifted; legs crossed and the strong foot up are not for them." },
   },
   "foot-up-lying": {
     measure: { id: "leg-recovery", shows: "The ankle moves without the knee and hip joining in." },

@@ -171,7 +171,7 @@ export const SITTING_TEACHING: Readonly<Record<string, Teaching>> = {
     neglect: { beside: "weak", stand: "Sit on the weak side and let the upright line be beyond you.", eyes: "The door frame: is my nose in line with it?" },
     gear: "Shoes on a floor that grips; glasses on, they give the upright; sling so that the weak arm does not draw the trunk; bag not hanging on one side.",
     instead: { mirror: "A broom handle stood upright in a corner to line up with." },
-    family: { may: true, words: "May sit close at the weak side with an open hand behind the back, hands on thighs only, eyes open; they never leave to fetch a thing." },
+    family: { may: true, words: "May sit close at the weak side with an open hand behind the back, as long as the eyes are open; they never go off to fetch a thing." },
   },
   "short-sitting-trunk-turn": {
     measure: { id: "trunk-impairment", shows: "The upper trunk turns while the pelvis stays." },
