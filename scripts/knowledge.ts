@@ -2,6 +2,7 @@ import { ACTIVITIES, POSITIONS, TRANSITIONS } from "../src/practice/catalogue.ts
 import { PRECAUTIONS } from "../src/practice/precautions/table.ts";
 import { BIBLIOGRAPHY } from "../src/sources/bibliography.ts";
 import type { Seen } from "../src/sources/source.ts";
+import { teachingSection } from "./knowledge-teaching.ts";
 
 const SEEN: readonly Seen[] = ["read", "quoted", "derived", "common-practice", "judgement", "memory"];
 
@@ -75,5 +76,6 @@ export function knowledgePage(): string {
       ACTIVITIES.map(({ id, position, rungs: own, sources }) => [id, position, own.length, sources.join(", ")]),
     ),
     "",
+    teachingSection(ACTIVITIES),
   ].join("\n");
 }

@@ -5,6 +5,7 @@ import { HANDLING } from "./handling.ts";
 import { KNEELING_AND_STANDING } from "./kneeling-and-standing.ts";
 import { LYING } from "./lying.ts";
 import { PRONE_AND_SITTING } from "./prone-and-sitting.ts";
+import { WALKING } from "./walking.ts";
 
 interface Frozen {
   readonly fact: string;
@@ -12,7 +13,7 @@ interface Frozen {
   /** Why it does not hold, in words; null where it holds. */
   readonly why: string | null;
 }
-const FACTS: readonly Fact[] = [...LYING, ...PRONE_AND_SITTING, ...KNEELING_AND_STANDING, ...HANDLING];
+const FACTS: readonly Fact[] = [...LYING, ...PRONE_AND_SITTING, ...KNEELING_AND_STANDING, ...HANDLING, ...WALKING];
 const FROZEN: readonly Frozen[] = expected.rows;
 const counts: Record<Status, number> = { holds: 0, disagrees: 0, "not in this version": 0 };
 

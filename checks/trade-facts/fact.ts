@@ -19,11 +19,6 @@ export const judged = (holds: boolean, figures: string, because: string): Judged
   figures,
   because: holds ? null : because,
 });
-export const notYet = (because: string): Judged => ({
-  status: "not in this version",
-  figures: "nothing to compute or to look up",
-  because,
-});
 
 /** Each asks more than the one before. What inverts an order is named with the three hardest joints of both. */
 export function rising(

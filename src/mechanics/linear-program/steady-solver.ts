@@ -13,30 +13,37 @@ export interface SteadySolver extends LinearSolver {
  */
 export function steadySolver(solver: LinearSolver): SteadySolver {
   const broken = { first: 0, twice: 0 };
-  const attempt = (program: LinearProgram): LinearAnswer | null => {
+  const attempt = (run: () => LinearAnswer): LinearAnswer | null => {
     try {
-      const answer = solver.solve(program);
+      const answer = run();
       return answer.status === "failed" ? null : answer;
     } catch {
       return null;
     }
   };
+  /** Whether the solver holds the last program as it was given, so that it can go on from it. */
+  let goesOn = false;
+  const solve = (program: LinearProgram): LinearAnswer => {
+    const answer = attempt(() => solver.solve(program));
+    goesOn = answer !== null;
+    if (answer !== null) return answer;
+    broken.first++;
+    const sizes = rowSizes(program);
+    const again = attempt(() => solver.solve(scaleRows(program, sizes)));
+    if (again === null) {
+      broken.twice++;
+      return { status: "failed" };
+    }
+    // A row made smaller has a dual made larger by as much.
+    if (again.status !== "best") return again;
+    return { ...again, duals: again.duals.map((dual, r) => dual / (sizes[r] ?? 1)) };
+  };
   return {
     record: solver.record,
     broken,
-    solve(program) {
-      const answer = attempt(program);
-      if (answer !== null) return answer;
-      broken.first++;
-      const sizes = rowSizes(program);
-      const again = attempt(scaleRows(program, sizes));
-      if (again === null) {
-        broken.twice++;
-        return { status: "failed" };
-      }
-      // A row made smaller has a dual made larger by as much.
-      if (again.status !== "best") return again;
-      return { ...again, duals: again.duals.map((dual, r) => dual / (sizes[r] ?? 1)) };
+    solve,
+    solveAgain(program) {
+      return (goesOn ? attempt(() => solver.solveAgain(program)) : null) ?? solve(program);
     },
   };
 }

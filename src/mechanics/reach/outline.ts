@@ -247,7 +247,7 @@ function muscleLimit(
   // Between the last station and a range that ends the way before the next one, muscle may still end it.
   const last = outer === null ? stationAtRange(stations, way) : null;
   if (last !== null && last.metres > inner.metres) {
-    const effort = effortAt(last, strengths, start.weights);
+    const effort = effortAt(last, strengths, start.sharing);
     if (!effort.stands || effort.most > level)
       outer = { metres: last.metres, most: effort.most, name: effort.name, stands: effort.stands };
   }

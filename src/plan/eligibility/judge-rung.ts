@@ -41,6 +41,9 @@ const STANDING = [
   "walking-in-bars",
   "stride-standing-weak-forward",
   "stride-standing-strong-forward",
+  "standing-at-wall",
+  "walking-with-device",
+  "standing-at-steps",
 ];
 /** How much of a ladder a balance grade opens (judgement). */
 const OPENS: Readonly<Record<BalanceGrade, number>> = { none: 0, poor: 0.5, fair: 0.8, good: 1, normal: 1 };

@@ -28,5 +28,5 @@ export const LOOK_PLACES: Readonly<
   tallKneel: { words: "kneels upright", activity: "tall-kneel-bench-hold-and-shift", rung: "strong-hand-hold", positions: ["tall-kneeling", "tall-kneeling-at-bench", "heel-sitting"], demands: ["kneePressure"], delay: 0.55 },
   standUp: { words: "stands up", activity: "sit-to-stand", rung: "high-seat-hands-on-knees", positions: ["standing-in-bars", "walking-in-bars", "forearms-on-table-standing"], demands: ["standing"], delay: 0.25 },
   standThirtySeconds: { words: "stands thirty seconds", activity: "bars-weak-stance", rung: "stand-seat-close", positions: ["standing-in-bars", "walking-in-bars"], demands: ["standing"], delay: 0.55 },
-  step: { words: "steps", activity: "bars-strong-step", rung: "strong-foot-lifts", positions: ["walking-in-bars"], demands: [], delay: 0.38 },
+  step: { words: "steps", activity: "bars-strong-step", rung: "strong-foot-lifts", positions: ["walking-in-bars", "walking-with-device", "standing-at-steps"], demands: [], delay: 0.38 },
 };

@@ -121,7 +121,7 @@ export const STRONG_ON_HIGH_BLOCK: PoseSpecification = {
   strongDeg: { ...ARM_ON_TABLE, hipFlexion: 60, kneeFlexion: 66, ankleDorsiflexion: 9 },
   surfaces: [HAND_TABLE, HIGH_BLOCK],
   contacts: [FOOT_WEAK, STRONG_RESTS_ON_STEP, FINGERTIPS],
-  shift: { toWeakCm: 7 },
+  shift: { toWeakCm: 6 },
 };
 export const STRONG_ON_HIGH_BLOCK_FREE: PoseSpecification = {
   ...SHIFTED_FREE,

@@ -255,7 +255,7 @@ export const STAIR_STRONG_UP: PoseSpecification = {
   strongDeg: { ...ARM_ON_RAIL, hipFlexion: 62, kneeFlexion: 64, ankleDorsiflexion: 15 },
   surfaces: [RAIL, STAIR],
   contacts: [STRONG_ON_STEP, WEAK_BALL_RESTS, HAND_ON_RAIL],
-  shift: { forwardCm: 4, toWeakCm: -10 },
+  shift: { forwardCm: 4, toWeakCm: -8 },
 };
 export const STAIR_WEAK_FOLLOWS: PoseSpecification = {
   ...KERB_WEAK_FOLLOWS,
@@ -288,7 +288,7 @@ export const STAIR_BACKWARD_WEAK_DOWN: PoseSpecification = {
   strongDeg: { ...ARM_ON_RAIL, hipFlexion: 56, kneeFlexion: 62, ankleDorsiflexion: 18 },
   surfaces: [{ ...RAIL, height: { cm: 104 } }, STAIR],
   contacts: [STRONG_ON_STEP, WEAK_BALL_RESTS, HAND_ON_RAIL],
-  shift: { forwardCm: 2, toWeakCm: -11 },
+  shift: { forwardCm: 2, toWeakCm: -10 },
 };
 /** Down with the rail at the weak side: the strong hand reaches across the body to it. */
 export const STAIR_DOWN_HAND_ACROSS: PoseSpecification = {

@@ -32,11 +32,11 @@ export const caneFitAndLoad: Activity = {
       workingSide: "both",
       helper: {
         ...HELPER,
-        at: { beside: "weak", nearTo: "hip", awayCm: 36 },
-        place: "Behind and to the weak side; the height is read from the front by the second person or in a mirror.",
+        at: { beside: "weak", nearTo: "hip", awayCm: 40 },
+        place: "In front and to the weak side, from where shoulders and elbow can be read.",
         hands: [
-          { site: "beltBack", does: "steadies", words: "Hand in the belt, palm up." },
-          { site: "shoulderFront.weak", does: "steadies", words: "Other hand flat before the weak shoulder." },
+          { site: "shoulderFront.weak", does: "steadies", words: "Hand flat before the weak shoulder." },
+          { site: "pelvisSide.weak", does: "ready", words: "Other hand ready at the outer weak hip, near the belt." },
         ],
         knee: null,
       },

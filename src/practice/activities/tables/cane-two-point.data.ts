@@ -117,8 +117,8 @@ export const caneTwoPoint: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 30 },
         place: "Close at the weak hip, step with step.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
-          { site: "beltBack", does: "steadies", words: "Other hand holds the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand holds the belt." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat outside the weak hip." },
         ],
         knee: "Own knee behind the weak knee.",
         always: true,

@@ -158,8 +158,8 @@ export const stairsStrongRail: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 38 },
         place: "One step lower, in front and to the weak side, hip near the weak hip.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Hand outside the weak hip." },
-          { site: "shoulderFront.weak", does: "steadies", words: "Other hand flat before the weak shoulder." },
+          { site: "shoulderFront.weak", does: "steadies", words: "Hand flat before the weak shoulder." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand outside the weak hip." },
         ],
         knee: "Own knee before the weak knee.",
         always: true,

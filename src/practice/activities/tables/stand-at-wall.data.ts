@@ -117,7 +117,7 @@ export const standAtWall: Activity = {
         place: "Low in front of the weak knee.",
         hands: [
           { site: "kneeFront.weak", does: "steadies", words: "Palm over the weak knee lets it come to a mark." },
-          { site: "pelvisSide.weak", does: "steadies", words: "Other hand at the outer weak hip." },
+          { site: "hipBoneFront.weak", does: "steadies", words: "Other hand flat on the front of the weak hip bone." },
         ],
         knee: null,
       },
@@ -157,8 +157,8 @@ export const standAtWall: Activity = {
         at: { beside: "weak", nearTo: "knee", awayCm: 40 },
         place: "Half kneeling before the weak leg, hip guarded.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
-          { site: "kneeFront.weak", does: "blocks", words: "Other hand before the weak knee." },
+          { site: "kneeFront.weak", does: "blocks", words: "Hand before the weak knee." },
+          { site: "hipBoneFront.weak", does: "steadies", words: "Other hand on the front of the weak hip bone keeps that side at the wall." },
         ],
         knee: null,
         always: true,

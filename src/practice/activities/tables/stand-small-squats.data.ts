@@ -114,11 +114,11 @@ export const standSmallSquats: Activity = {
       helper: {
         pose: "halfKneeling",
         mayHelpAt: ["kneeFront.weak", "pelvisBack.weak", "pelvisSide.weak"],
-        at: { beside: "weak", nearTo: "knee", awayCm: 36 },
+        at: { beside: "weak", nearTo: "knee", awayCm: 44 },
         place: "Low at the weak knee, shoulder at the height of their hip.",
         hands: [
           { site: "kneeFront.weak", does: "blocks", words: "Palm on the weak knee lets it come so far." },
-          { site: "pelvisSide.weak", does: "blocks", words: "Other hand outside the weak hip." },
+          { site: "pelvisBack.weak", does: "steadies", words: "Other hand behind the weak side of the pelvis keeps it over the foot." },
         ],
         knee: null,
         always: true,

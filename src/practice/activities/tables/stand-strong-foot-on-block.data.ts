@@ -35,8 +35,8 @@ export const standStrongFootOnBlock: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 34 },
         place: "Against the outer weak hip.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand on the outer weak hip." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat on the outer weak hip." },
         ],
         knee: "Own knee before the weak knee.",
         always: true,
@@ -76,8 +76,8 @@ export const standStrongFootOnBlock: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 32 },
         place: "Hip to hip at the weak side.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip, thumb to the front." },
-          { site: "beltBack", does: "steadies", words: "Other hand holds the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand holds the belt." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat outside the weak hip, thumb to the front." },
         ],
         knee: "Own knee near the weak knee.",
         always: true,
@@ -117,8 +117,8 @@ export const standStrongFootOnBlock: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 30 },
         place: "Close at the weak hip, knees in stride.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt, close." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt, close." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat outside the weak hip." },
         ],
         knee: "Own thigh beside the weak thigh.",
         always: true,

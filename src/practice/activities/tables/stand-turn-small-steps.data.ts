@@ -75,8 +75,8 @@ export const standTurnSmallSteps: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 34 },
         place: "On the weak side, backing away as they come round.",
         hands: [
-          { site: "pelvisSide.weak", does: "steadies", words: "Flat hand at the outer weak hip." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt." },
+          { site: "pelvisSide.weak", does: "steadies", words: "Other hand flat at the outer weak hip." },
         ],
         knee: "Own foot guards the outer edge of the weak foot.",
         always: true,
@@ -116,8 +116,8 @@ export const standTurnSmallSteps: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 32 },
         place: "Hip to hip on the weak side, stepping round with them; table in reach all the way.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip at each strong step." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat outside the weak hip at each strong step." },
         ],
         knee: "Own knee behind the weak knee.",
         always: true,

@@ -35,8 +35,8 @@ export const standWeightSideToSide: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 38 },
         place: "Behind the weak side, both hands at the pelvis.",
         hands: [
-          { site: "pelvisSide.weak", does: "cues", words: "Flat hand on the outer weak hip sends it across." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt." },
+          { site: "pelvisSide.weak", does: "cues", words: "Other hand flat on the outer weak hip sends it across." },
         ],
         knee: null,
       },
@@ -75,8 +75,8 @@ export const standWeightSideToSide: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 34 },
         place: "Beside the weak hip so that the person comes toward the helper.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand on the outer weak hip is the end of the way." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt, palm up." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt, palm up." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat on the outer weak hip is the end of the way." },
         ],
         knee: "Own knee before the weak knee.",
         always: true,
@@ -116,8 +116,8 @@ export const standWeightSideToSide: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 32 },
         place: "Close at the weak hip, feet in stride along the way.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt, palm up." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt, palm up." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat outside the weak hip." },
         ],
         knee: "Own thigh along the outer weak thigh.",
         always: true,
@@ -157,8 +157,8 @@ export const standWeightSideToSide: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 30 },
         place: "Hip to hip at the weak side.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand on the outer weak hip, firm." },
-          { site: "beltBack", does: "steadies", words: "Other hand holds the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand holds the belt." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat on the outer weak hip, firm." },
         ],
         knee: "Own knee before the weak knee.",
         always: true,

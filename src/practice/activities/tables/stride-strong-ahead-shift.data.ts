@@ -115,8 +115,8 @@ export const strideStrongAheadShift: Activity = {
         at: { beside: "weak", nearTo: "hip", awayCm: 32 },
         place: "Hip to hip behind the weak side.",
         hands: [
-          { site: "pelvisSide.weak", does: "blocks", words: "Flat hand outside the weak hip." },
-          { site: "beltBack", does: "steadies", words: "Other hand in the belt." },
+          { site: "beltBack", does: "steadies", words: "Hand in the belt." },
+          { site: "pelvisSide.weak", does: "blocks", words: "Other hand flat outside the weak hip." },
         ],
         knee: "Own knee behind the weak knee against the snap.",
         always: true,

@@ -52,10 +52,7 @@ export const weakElbowBend: Activity = {
       equipment: ["pillow"],
       places: PLACES,
       helpersNeeded: 1,
-      substitutes: [
-        { activity: "arm-raise-self-assisted", rung: "third-up" },
-        { activity: "table-arm-glide", rung: "carried-by-strong-hand" },
-      ],
+      substitutes: [{ activity: "arm-raise-self-assisted", rung: "third-up" }, { activity: "table-arm-glide", rung: "weak-hand-ahead-alone" }],
       notAtHome: null,
       home: { sentences: "Rest your {weak} elbow on the bed with the hand up. Let the hand down a little, then bring it back.", stopIf: "your elbow or shoulder hurts" },
       stopSigns: STOP_SIGNS,

@@ -1,3 +1,4 @@
+import { BENCH_TO_STRONG_FORWARD } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const benchToHalfKneelingStrongForward = {
@@ -10,6 +11,7 @@ export const benchToHalfKneelingStrongForward = {
     { whoMoves: "person", moves: "The strong foot steps through and stands flat.", onCount: "two", helper: "Thigh along the weak thigh.", helperBeside: "weak", words: "Good foot through" },
     { whoMoves: "helper", moves: "Pelvis brought to face ahead.", onCount: null, helper: "Both hip bones in the hands.", helperBeside: "behind", words: null },
   ],
+  keyPoses: BENCH_TO_STRONG_FORWARD,
   prerequisites: ["Weak hip stays straight on its knee for ten seconds"],
   helpersNeeded: 1,
   secondHelper: null,

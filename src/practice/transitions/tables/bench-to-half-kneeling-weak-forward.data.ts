@@ -1,3 +1,4 @@
+import { BENCH_TO_WEAK_FORWARD } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const benchToHalfKneelingWeakForward = {
@@ -10,6 +11,7 @@ export const benchToHalfKneelingWeakForward = {
     { whoMoves: "helper", moves: "The helper lifts the weak foot ahead and sets it flat.", onCount: "two", helper: "One hand at the weak hip, the other under the shin and foot.", helperBeside: "weak", words: "I bring your foot" },
     { whoMoves: "person", moves: "The trunk comes up over both.", onCount: null, helper: "Hand outside the weak knee, knee up along the weak thigh.", helperBeside: "weak", words: "Now stand on it" },
   ],
+  keyPoses: BENCH_TO_WEAK_FORWARD,
   prerequisites: ["Kneels upright with one hand"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { STANDING_SEAT_BEHIND } from "../../activities/poses/forearms-on-table.data.ts";
 import { FOREARMS_ON_TABLE_STANDING, SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { FOREARMS_STANDING_TO_SEAT } from "../key-poses/standing.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const forearmsOnTableStandingToShortSitting: Transition = {
@@ -13,6 +14,7 @@ export const forearmsOnTableStandingToShortSitting: Transition = {
     { whoMoves: "person", moves: "Both knees bend and the seat is reached while counting to four.", onCount: null, helper: "The knee keeps the weak knee from folding early.", helperBeside: "weak", words: "Slowly: one, two, three, four" },
     { whoMoves: "both", moves: "The trunk comes upright, the strong hand lays the weak one on the thigh, the seat goes back from the edge.", onCount: null, helper: "Sits down beside the weak hip with a hand at the ribs, then pushes the table away.", helperBeside: "weak", words: "Sit back from the edge", pose: SHORT_SITTING },
   ],
+  keyPoses: FOREARMS_STANDING_TO_SEAT,
   prerequisites: ["Begun before the legs are tired: strength is kept for it.", "The seat is no lower than the one the person came from."],
   helpersNeeded: 1,
   secondHelper: "Where the weak knee folds: blocks it from the front, sitting.",

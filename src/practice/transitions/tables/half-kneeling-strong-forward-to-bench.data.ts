@@ -1,3 +1,4 @@
+import { STRONG_FORWARD_TO_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const halfKneelingStrongForwardToBench = {
@@ -9,6 +10,7 @@ export const halfKneelingStrongForwardToBench = {
     { whoMoves: "person", moves: "Strong hand on the bench, weight stays over the weak knee.", onCount: null, helper: "Hip blocked, hand at the seat bone.", helperBeside: "weak", words: "Hand on the bench" },
     { whoMoves: "person", moves: "The strong foot slides back until the knee is down.", onCount: "one", helper: "Pelvis kept level.", helperBeside: "weak", words: "Slide your foot back" },
   ],
+  keyPoses: STRONG_FORWARD_TO_BENCH,
   prerequisites: [],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,3 +1,4 @@
+import { STRONG_FORWARD_TO_STANDING_IN_BARS } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const halfKneelingStrongForwardToStandingInBars = {
@@ -11,6 +12,7 @@ export const halfKneelingStrongForwardToStandingInBars = {
     { whoMoves: "both", moves: "Strong foot and hand push, the seat rises, the weak foot comes beside.", onCount: "two", helper: "From half kneeling to stride standing with the person.", helperBeside: "weak", words: "Push and stand" },
     { whoMoves: "helper", moves: "Look at the face, wait ten seconds, ask about dizziness.", onCount: null, helper: "Knee in front of the weak knee.", helperBeside: "weak", words: "Stand and breathe" },
   ],
+  keyPoses: STRONG_FORWARD_TO_STANDING_IN_BARS,
   prerequisites: ["Rises from half kneeling with one helper"],
   helpersNeeded: 2,
   secondHelper: "Steadies the strong side and brings the seat.",

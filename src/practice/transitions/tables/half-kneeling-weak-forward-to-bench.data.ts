@@ -1,3 +1,4 @@
+import { WEAK_FORWARD_TO_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const halfKneelingWeakForwardToBench = {
@@ -9,6 +10,7 @@ export const halfKneelingWeakForwardToBench = {
     { whoMoves: "person", moves: "Strong hand presses on the bench, weight to the strong knee.", onCount: "one", helper: "Hand at the weak hip.", helperBeside: "weak", words: "Lean on your good knee" },
     { whoMoves: "helper", moves: "The weak foot is drawn back until the knee is down.", onCount: "two", helper: "Hand under the weak thigh lowers the knee.", helperBeside: "weak", words: "Let me bring it back" },
   ],
+  keyPoses: WEAK_FORWARD_TO_BENCH,
   prerequisites: [],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { HEEL_SITTING, SEAT_HALF_WAY_BACK } from "../../positions/kneeling-more-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
+import { HANDS_AND_KNEES_TO_HEELS } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const handsAndKneesToHeelSitting: Transition = {
@@ -13,6 +14,7 @@ export const handsAndKneesToHeelSitting: Transition = {
     { whoMoves: "both", moves: "The strong hand walks in; the weak hand is brought onto its thigh by the helper.", onCount: null, helper: "One hand under the weak forearm, the other flat before the weak shoulder.", helperBeside: "weak", words: "Walk your good hand in" },
     { whoMoves: "person", moves: "The trunk comes upright over the roll.", onCount: "two", helper: "Goes behind the weak side, hands on both sides of the pelvis.", helperBeside: "behind", words: "Grow tall", pose: HEEL_SITTING },
   ],
+  keyPoses: HANDS_AND_KNEES_TO_HEELS,
   prerequisites: ["Knees bend to about 130 degrees"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { ROCKED_BACK } from "../../activities/poses/hands-and-knees.data.ts";
 import { KNEES_AND_FOREARMS } from "../../positions/kneeling-more-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
+import { HANDS_AND_KNEES_TO_LOW_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const handsAndKneesToKneelingForearmsOnBench: Transition = {
@@ -14,6 +15,7 @@ export const handsAndKneesToKneelingForearmsOnBench: Transition = {
     { whoMoves: "both", moves: "The weak forearm is carried up and laid down, elbow under the shoulder.", onCount: null, helper: "One hand under the upper arm, one under the forearm.", helperBeside: "weak", words: "I bring the other one" },
     { whoMoves: "person", moves: "The trunk settles between both elbows.", onCount: null, helper: "Flat palm before the weak shoulder.", helperBeside: "weak", words: "Wide between the blades", pose: KNEES_AND_FOREARMS },
   ],
+  keyPoses: HANDS_AND_KNEES_TO_LOW_BENCH,
   prerequisites: ["No painful or slipped weak shoulder"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,3 +1,4 @@
+import { HANDS_AND_KNEES_TO_SIDE_LYING } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const handsAndKneesToSideLying = {
@@ -11,6 +12,7 @@ export const handsAndKneesToSideLying = {
     { whoMoves: "both", moves: "The trunk lies over the strong elbow onto the strong side; the weak arm comes along in front.", onCount: null, helper: "Hand behind the weak blade, hand on the weak hip.", helperBeside: "weak", words: "Lie over, slowly" },
     { whoMoves: "helper", moves: "Pillow under the head, weak arm forward on a pillow.", onCount: null, helper: "Look at the face, count ten breaths.", helperBeside: "front", words: null },
   ],
+  keyPoses: HANDS_AND_KNEES_TO_SIDE_LYING,
   prerequisites: ["Strength kept for it: plan it before going up"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { OVER_STRONG_SEAT_UP } from "../../positions/floor-sitting-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
 import { SIDE_SITTING_ON_STRONG } from "../../positions/side-sitting-poses.data.ts";
+import { HANDS_AND_KNEES_TO_SIDE_SITTING_STRONG } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const handsAndKneesToSideSittingOnStrongHip: Transition = {
@@ -14,6 +15,7 @@ export const handsAndKneesToSideSittingOnStrongHip: Transition = {
     { whoMoves: "both", moves: "The hips go back and down to the strong side while the strong hand stays as a post.", onCount: "on three", helper: "A hand at the weak side of the pelvis brakes the way down.", helperBeside: "weak", words: "Sit back over there", pose: OVER_STRONG_SEAT_UP },
     { whoMoves: "person", moves: "The weight settles on the strong hip and the weak side shortens.", onCount: null, helper: "One hand at the weak ribs, one at the pelvis.", helperBeside: "weak", words: "And tall on that hip", pose: SIDE_SITTING_ON_STRONG },
   ],
+  keyPoses: HANDS_AND_KNEES_TO_SIDE_SITTING_STRONG,
   prerequisites: ["Begun before the arms tire."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,3 +1,4 @@
+import { HANDS_AND_KNEES_TO_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const handsAndKneesToTallKneelingAtBench = {
@@ -11,6 +12,7 @@ export const handsAndKneesToTallKneelingAtBench = {
     { whoMoves: "both", moves: "The trunk comes up, the weak forearm is laid on the bench.", onCount: "two", helper: "One hand at the weak seat bone, one before the weak shoulder.", helperBeside: "weak", words: "Chest up, belly forward" },
     { whoMoves: "helper", moves: "The helper goes behind the weak side, one hand staying at the pelvis.", onCount: null, helper: "Half kneeling behind.", helperBeside: "behind", words: null },
   ],
+  keyPoses: HANDS_AND_KNEES_TO_BENCH,
   prerequisites: ["Knees bend past ninety degrees", "No painful or slipped weak shoulder"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { HEEL_SITTING, SEAT_HALF_WAY_BACK } from "../../positions/kneeling-more-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
+import { HEELS_TO_HANDS_AND_KNEES } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const heelSittingToHandsAndKnees: Transition = {
@@ -13,6 +14,7 @@ export const heelSittingToHandsAndKnees: Transition = {
     { whoMoves: "both", moves: "The weak hand is placed flat, the elbow brought straight.", onCount: null, helper: "One hand above the elbow from behind, one opens the fingers.", helperBeside: "weak", words: null, pose: SEAT_HALF_WAY_BACK },
     { whoMoves: "person", moves: "The hips come ahead over the knees.", onCount: "one", helper: "Keeps the elbow, thigh stays near.", helperBeside: "weak", words: "Hips over your knees", pose: HANDS_AND_KNEES },
   ],
+  keyPoses: HEELS_TO_HANDS_AND_KNEES,
   prerequisites: ["Weak elbow kept straight with a block", "Painless weak shoulder"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { HALF_UP_FOREARMS } from "../../activities/poses/kneeling.data.ts";
 import { HEEL_SITTING } from "../../positions/kneeling-more-poses.data.ts";
 import { KNEELING_AT_BENCH } from "../../positions/kneeling-poses.data.ts";
+import { HEELS_TO_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const heelSittingToTallKneelingAtBench: Transition = {
@@ -14,6 +15,7 @@ export const heelSittingToTallKneelingAtBench: Transition = {
     { whoMoves: "person", moves: "Nose ahead, hips straighten.", onCount: "on three", helper: "Hands under both seat bones, forward and up.", helperBeside: "behind", words: "Nose ahead, belly in", pose: HALF_UP_FOREARMS },
     { whoMoves: "helper", moves: "The roll is taken away when the hips are straight.", onCount: null, helper: "One hand stays at the weak seat bone.", helperBeside: "behind", words: null, pose: KNEELING_AT_BENCH },
   ],
+  keyPoses: HEELS_TO_BENCH,
   prerequisites: ["Rises from a chair with no more than one helper"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { WEAK_LEG_STRAIGHT } from "../../positions/leg-poses.data.ts";
 import { SUPINE } from "../../positions/lying-poses.data.ts";
+import { HOOK_LYING_TO_SUPINE } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const hookLyingToSupine: Transition = {
@@ -12,6 +13,7 @@ export const hookLyingToSupine: Transition = {
     { whoMoves: "person", moves: "The strong heel slides down.", onCount: null, helper: "Keeps the weak leg from rolling outward.", helperBeside: "weak", words: "Now the other" },
     { whoMoves: "helper", moves: "A roll goes outside the weak thigh and the weak arm back on its pillow.", onCount: null, helper: "Places the roll, then the arm, holding upper arm and forearm.", helperBeside: "weak", words: null, pose: SUPINE },
   ],
+  keyPoses: HOOK_LYING_TO_SUPINE,
   prerequisites: ["Hips come straight or are pillowed."],
   helpersNeeded: 1,
   secondHelper: null,

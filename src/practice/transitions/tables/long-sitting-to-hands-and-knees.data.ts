@@ -1,3 +1,4 @@
+import { LONG_SITTING_TO_HANDS_AND_KNEES } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const longSittingToHandsAndKnees = {
@@ -12,6 +13,7 @@ export const longSittingToHandsAndKnees = {
     { whoMoves: "both", moves: "The strong hand is the pivot: the chest turns to the mat and the pelvis lifts over the knees.", onCount: "two", helper: "Thigh takes the weak upper chest, hand above the back of the weak elbow.", helperBeside: "weak", words: "Turn, and seat up" },
     { whoMoves: "helper", moves: "The weak hand is placed flat under the shoulder, elbow straight and turned out; knees are squared.", onCount: null, helper: "Block stays above the elbow until the weight is even.", helperBeside: "weak", words: "Stay. I place your hand" },
   ],
+  keyPoses: LONG_SITTING_TO_HANDS_AND_KNEES,
   prerequisites: ["Bears weight on the strong arm", "No shoulder pain", "Knees bear kneeling"],
   helpersNeeded: 1,
   secondHelper: null,

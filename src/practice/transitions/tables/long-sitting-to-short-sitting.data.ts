@@ -1,5 +1,6 @@
 import { STRONG_HAND_PROPS } from "../../activities/poses/long-sitting.data.ts";
 import { LONG_SITTING, SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { LONG_SITTING_TO_SHORT_SITTING } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const longSittingToShortSitting: Transition = {
@@ -14,6 +15,7 @@ export const longSittingToShortSitting: Transition = {
     { whoMoves: "person", moves: "The strong leg follows by itself and the trunk comes ahead over the hips.", onCount: null, helper: "A palm in front of the weak shoulder and one behind the pelvis.", helperBeside: "weak", words: "Other leg, and come ahead" },
     { whoMoves: "both", moves: "Both feet are set flat under the knees, the seat far enough from the edge, the weak hand laid on the thigh.", onCount: null, helper: "Sits down on the stool, knees on either side of the weak knee.", helperBeside: "weak", words: "Feet flat. Steady? Good.", pose: SHORT_SITTING },
   ],
+  keyPoses: LONG_SITTING_TO_SHORT_SITTING,
   prerequisites: ["Props on the strong hand for ten seconds.", "The mat is low enough for the feet to reach the floor."],
   helpersNeeded: 1,
   secondHelper: "Where the trunk falls back: behind the person with the hands at both blades.",

@@ -1,4 +1,5 @@
 import { SIDE_LYING_ON_STRONG } from "../../positions/side-lying-poses.data.ts";
+import { LONG_SITTING_TO_SIDE_LYING } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const longSittingToSideLying: Transition = {
@@ -12,6 +13,7 @@ export const longSittingToSideLying: Transition = {
     { whoMoves: "both", moves: "The trunk is let down from the elbow to the side, head last.", onCount: "on three", helper: "The hand from the blade goes under the head.", helperBeside: "behind", words: "Down, and head last" },
     { whoMoves: "helper", moves: "Pillows under weak arm and leg.", onCount: null, helper: "Comes round the foot end to the front, one hand on the legs.", helperBeside: "front", words: null, pose: SIDE_LYING_ON_STRONG },
   ],
+  keyPoses: LONG_SITTING_TO_SIDE_LYING,
   prerequisites: ["The strong elbow takes weight without pain."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { STRONG_HAND_PROPS } from "../../activities/poses/long-sitting.data.ts";
 import { SIDE_SITTING_ON_STRONG } from "../../positions/side-sitting-poses.data.ts";
 import { LONG_SITTING } from "../../positions/sitting-poses.data.ts";
+import { LONG_TO_SIDE_SITTING_STRONG } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const longSittingToSideSittingOnStrongHip: Transition = {
@@ -15,6 +16,7 @@ export const longSittingToSideSittingOnStrongHip: Transition = {
     { whoMoves: "both", moves: "Both knees go down to the weak side and the weight rolls onto the strong hip.", onCount: "on three", helper: "Steers the weak knee down slowly; the hand at the pelvis lets the weak hip get light.", helperBeside: "weak", words: "Knees over to me, slowly" },
     { whoMoves: "person", moves: "The trunk grows tall again: the weak ribs draw toward the weak hip.", onCount: null, helper: "Lays the weak hand on the thigh; one hand at the ribs, one at the pelvis.", helperBeside: "weak", words: "Tall, and hold it there", pose: SIDE_SITTING_ON_STRONG },
   ],
+  keyPoses: LONG_TO_SIDE_SITTING_STRONG,
   prerequisites: ["Props on the strong hand for ten seconds.", "Hips and knees turn without pain.", "No hip precaution."],
   helpersNeeded: 1,
   secondHelper: "Where the trunk is heavy: kneels behind with the hands at both sides of the ribs.",

@@ -1,5 +1,6 @@
 import { SIDE_SITTING_ON_WEAK } from "../../positions/floor-sitting-poses.data.ts";
 import { LONG_SITTING } from "../../positions/sitting-poses.data.ts";
+import { LONG_TO_SIDE_SITTING_WEAK } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const longSittingToSideSittingOnWeakHip: Transition = {
@@ -14,6 +15,7 @@ export const longSittingToSideSittingOnWeakHip: Transition = {
     { whoMoves: "both", moves: "Both knees go down to the strong side and the weight rolls onto the weak hip.", onCount: "on three", helper: "Hand in front of the weak shoulder, the other presses the weak ribs long.", helperBeside: "weak", words: "Knees away from me, slowly" },
     { whoMoves: "person", moves: "The strong hand takes its place on the stool and the trunk grows long.", onCount: null, helper: "Thigh behind the blade, one hand at the ribs, one in front of the shoulder.", helperBeside: "weak", words: "Hand on the stool, grow", pose: SIDE_SITTING_ON_WEAK },
   ],
+  keyPoses: LONG_TO_SIDE_SITTING_WEAK,
   prerequisites: ["Shoulder without pain.", "Hips and knees turn without pain.", "Knows or learns where the weak side is."],
   helpersNeeded: 1,
   secondHelper: null,

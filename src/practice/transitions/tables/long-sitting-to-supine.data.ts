@@ -1,5 +1,6 @@
 import { SUPINE } from "../../positions/lying-poses.data.ts";
 import { STRONG_HAND_PROPS } from "../../activities/poses/long-sitting.data.ts";
+import { LONG_SITTING_TO_SUPINE } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const longSittingToSupine: Transition = {
@@ -13,6 +14,7 @@ export const longSittingToSupine: Transition = {
     { whoMoves: "person", moves: "The strong elbow bends and goes down to the mat, the trunk turned a little to that side.", onCount: null, helper: "A palm behind the weak blade, the other on the weak ribs, letting down slowly.", helperBeside: "weak", words: "Now down on your elbow" },
     { whoMoves: "both", moves: "The strong shoulder, then the weak blade, and the head last come to the mat.", onCount: null, helper: "The weak blade is laid down forward and not lain on; the arm comes along on the belly.", helperBeside: "weak", words: "Shoulder, then head. Rest.", pose: SUPINE },
   ],
+  keyPoses: LONG_SITTING_TO_SUPINE,
   prerequisites: ["The strong elbow bears half the trunk.", "Chin can be kept in while going down."],
   helpersNeeded: 1,
   secondHelper: "Where the trunk drops: kneels at the head, forearms under both blades.",

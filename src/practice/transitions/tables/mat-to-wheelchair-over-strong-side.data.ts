@@ -1,5 +1,6 @@
 import { MIDDLE_SEAT_OFF } from "../../activities/poses/sit-to-stand.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { CHAIR_OVER_STRONG } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const matToWheelchairOverStrongSide: Transition = {
@@ -17,6 +18,7 @@ export const matToWheelchairOverStrongSide: Transition = {
     { whoMoves: "person", moves: "The seat comes down on the chair while counting.", onCount: null, helper: "The hand at the belt lowers; the knee lets go last.", helperBeside: "weak", words: "Feel the seat. Down." },
     { whoMoves: "both", moves: "The seat goes back against the backrest, hip by hip; armrest, footrests and arm support come on, the weak hand in sight.", onCount: null, helper: "Half-kneels in front for the footrests, the person leaning back; looks for a trapped hand or tube.", helperBeside: "front", words: "Slide well back" },
   ],
+  keyPoses: CHAIR_OVER_STRONG,
   prerequisites: ["The seat comes off with no more than one helper.", "Sits alone long enough for the helper to set the chair.", "Chair and mat stand level and still; otherwise a lift or two people.", "Done before the legs are tired; with a tired person two helpers."],
   helpersNeeded: 1,
   secondHelper: "Behind, between chair and mat: both hands at the pelvis, moves the seat across on the same count.",

@@ -1,5 +1,6 @@
 import { MIDDLE_SEAT_OFF } from "../../activities/poses/sit-to-stand.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { CHAIR_OVER_WEAK } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const matToWheelchairOverWeakSide: Transition = {
@@ -17,6 +18,7 @@ export const matToWheelchairOverWeakSide: Transition = {
     { whoMoves: "person", moves: "The seat comes down on the chair; the strong hand reaches across to it.", onCount: null, helper: "Lowers by the belt and holds the weak knee until the seat is safe.", helperBeside: "front", words: "Reach across, sit, slide back" },
     { whoMoves: "both", moves: "The seat goes back against the backrest, hip by hip; armrest, footrests and arm support come on, the weak hand in sight.", onCount: null, helper: "Half-kneels in front for the footrests, the person leaning back; looks for a trapped hand or tube.", helperBeside: "front", words: "Back against the backrest" },
   ],
+  keyPoses: CHAIR_OVER_WEAK,
   prerequisites: ["The seat comes off with no more than one helper.", "Sits alone long enough for the helper to set the chair.", "Chair and mat stand level and still; otherwise a lift or two people.", "The weak knee holds with a block; no pushing toward the weak side.", "Done before the legs are tired; with a tired person two helpers."],
   helpersNeeded: 1,
   secondHelper: "Behind the person with both hands at the pelvis; needed where the weak knee folds, with neglect of that side or with pushing.",

@@ -1,5 +1,6 @@
 import { HAND_ON_SEAT_KNEELING, KNEES_AT_SEAT, ON_FLOOR_AT_SEAT, RISING_AT_SEAT, STRONG_FOOT_AT_SEAT } from "../../positions/floor-and-arm-poses.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { FLOOR_TO_SEAT } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const onFloorAtSeatToShortSitting: Transition = {
@@ -15,6 +16,7 @@ export const onFloorAtSeatToShortSitting: Transition = {
     { whoMoves: "both", moves: "Strong hand and strong foot push; the weak toes are tucked and the seat of the body rises.", onCount: "on three", helper: "Belt palm up, the other hand flat before the weak shoulder; comes up too.", helperBeside: "behind", words: "Nose over, push up", pose: RISING_AT_SEAT },
     { whoMoves: "both", moves: "A quarter turn on the strong foot and down onto the seat.", onCount: null, helper: "Belt and weak hip, knee before the weak knee.", helperBeside: "weak", words: "Turn, feel it, sit", pose: SHORT_SITTING },
   ],
+  keyPoses: FLOOR_TO_SEAT,
   prerequisites: ["Holds half kneeling on the weak knee with a hand on a bench", "A firm seat that cannot slide"],
   helpersNeeded: 2,
   secondHelper: "In front: holds the seat firm, sees to the weak foot and is ready with both hands at the pelvis for the turn.",

@@ -1,5 +1,6 @@
 import { KNEES_AT_SEAT, ON_FLOOR_AT_SEAT } from "../../positions/floor-and-arm-poses.data.ts";
 import { KNEELING_AT_BENCH } from "../../positions/kneeling-poses.data.ts";
+import { FLOOR_TO_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const onFloorAtSeatToTallKneelingAtBench: Transition = {
@@ -12,6 +13,7 @@ export const onFloorAtSeatToTallKneelingAtBench: Transition = {
     { whoMoves: "both", moves: "Up onto both knees, the strong forearm pressing.", onCount: "two", helper: "Hands at both seat bones.", helperBeside: "weak", words: "Press down, knees under", pose: KNEES_AT_SEAT },
     { whoMoves: "both", moves: "The weak forearm is laid beside the strong one, the higher bench comes in front.", onCount: null, helper: "Carries the arm from below; one hand stays at the pelvis.", helperBeside: "behind", words: null, pose: KNEELING_AT_BENCH },
   ],
+  keyPoses: FLOOR_TO_BENCH,
   prerequisites: ["Knees that bear"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,4 +1,5 @@
 import { PRONE, PRONE_ON_ELBOWS } from "../../positions/prone-poses.data.ts";
+import { ELBOWS_TO_PRONE } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const proneOnElbowsToProne: Transition = {
@@ -12,6 +13,7 @@ export const proneOnElbowsToProne: Transition = {
     { whoMoves: "both", moves: "The head turns to the side that breathes easier and rests.", onCount: null, helper: "Guides the forehead with one hand; the other keeps the weak shoulder off its front.", helperBeside: "weak", words: "Turn your head and rest" },
     { whoMoves: "helper", moves: "The weak arm is drawn down beside the body and a towel laid under the front of the shoulder.", onCount: null, helper: "Carries upper arm and forearm together and does not lift the elbow high.", helperBeside: "weak", words: null, pose: PRONE },
   ],
+  keyPoses: ELBOWS_TO_PRONE,
   prerequisites: ["Strength is kept for it: it is begun before the chest sinks by itself."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { OVER_A_WEDGE } from "../../activities/poses/prone-on-elbows.data.ts";
 import { PRONE, PRONE_ON_ELBOWS } from "../../positions/prone-poses.data.ts";
+import { PRONE_TO_ELBOWS } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const proneToProneOnElbows: Transition = {
@@ -14,6 +15,7 @@ export const proneToProneOnElbows: Transition = {
     { whoMoves: "both", moves: "The head and chest come up, strong elbow first; the helper brings the weak elbow under its shoulder.", onCount: "on three", helper: "The palm in front carries the weak side of the chest as it rises.", helperBeside: "weak", words: "Head up, push, come up", pose: OVER_A_WEDGE },
     { whoMoves: "both", moves: "Both elbows are set straight under the shoulders, forearms pointing ahead.", onCount: null, helper: "Sets the weak elbow with the thigh, both hands still at the shoulder.", helperBeside: "weak", words: "Push the mat away", pose: PRONE_ON_ELBOWS },
   ],
+  keyPoses: PRONE_TO_ELBOWS,
   prerequisites: ["Lies face down two minutes with easy breath.", "The weak shoulder comes to shoulder height without pain.", "Holds the head up for a count of ten."],
   helpersNeeded: 1,
   secondHelper: "Where the chest is heavy: kneels at the strong side and lifts the wedge or the upper chest from below, no pull on the arm.",

@@ -1,4 +1,5 @@
 import { SIDE_LYING_ON_STRONG } from "../../positions/side-lying-poses.data.ts";
+import { PRONE_TO_SIDE_LYING } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const proneToSideLying: Transition = {
@@ -12,6 +13,7 @@ export const proneToSideLying: Transition = {
     { whoMoves: "both", moves: "Pelvis first, then ribs, roll back until the body lies on the strong side.", onCount: "on three", helper: "Draws the pelvis back toward the own thighs; the weak arm rides on the forearm.", helperBeside: "weak", words: "Roll back to my knees" },
     { whoMoves: "helper", moves: "The weak arm is brought forward over the body onto its pillow.", onCount: null, helper: "Goes round the foot end, one hand on the legs, and lays arm and leg.", helperBeside: "front", words: "Stay there and breathe", pose: SIDE_LYING_ON_STRONG },
   ],
+  keyPoses: PRONE_TO_SIDE_LYING,
   prerequisites: ["Room on the weak side of the mat."],
   helpersNeeded: 1,
   secondHelper: "With a painful weak shoulder: carries the weak arm through the turn.",

@@ -1,4 +1,5 @@
 import { SUPINE } from "../../positions/lying-poses.data.ts";
+import { ROLL_BACK_FROM_STRONG } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const rollBackFromStrongSide: Transition = {
@@ -12,6 +13,7 @@ export const rollBackFromStrongSide: Transition = {
     { whoMoves: "both", moves: "Pelvis and shoulders roll back together.", onCount: "on three", helper: "Flat hands on the weak side of ribs and pelvis brake the way.", helperBeside: "front", words: "Slowly back, look up", pose: SUPINE },
     { whoMoves: "helper", moves: "The weak arm and leg are laid and the middle of the mat is checked.", onCount: null, helper: "Goes round the foot end to the weak side, one hand on the shin until she is there.", helperBeside: "weak", words: null },
   ],
+  keyPoses: ROLL_BACK_FROM_STRONG,
   prerequisites: ["Room on the mat behind the person."],
   helpersNeeded: 1,
   secondHelper: null,

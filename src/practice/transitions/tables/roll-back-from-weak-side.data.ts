@@ -1,4 +1,5 @@
 import { HOOK_LYING } from "../../positions/lying-poses.data.ts";
+import { ROLL_BACK_FROM_WEAK } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const rollBackFromWeakSide: Transition = {
@@ -11,6 +12,7 @@ export const rollBackFromWeakSide: Transition = {
     { whoMoves: "person", moves: "The strong knee and the strong arm swing back, and the trunk follows.", onCount: "on three", helper: "Keeps the weak blade forward until the weight is off it.", helperBeside: "front", words: "Knee and arm go back" },
     { whoMoves: "both", moves: "The strong foot is set and the weak knee brought up beside it.", onCount: null, helper: "Hand behind the weak knee, the other on the foot.", helperBeside: "weak", words: "Feet down, both of them", pose: HOOK_LYING },
   ],
+  keyPoses: ROLL_BACK_FROM_WEAK,
   prerequisites: ["Strong arm and leg move against gravity."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { ROLL_STRONG_BEGUN, ROLL_STRONG_HALF_WAY } from "../../positions/rolling-poses.data.ts";
 import { SIDE_LYING_ON_STRONG } from "../../positions/side-lying-poses.data.ts";
+import { ROLL_ONTO_STRONG } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const rollOntoStrongSide: Transition = {
@@ -14,6 +15,7 @@ export const rollOntoStrongSide: Transition = {
     { whoMoves: "both", moves: "Both arms reach over and the trunk follows the knees.", onCount: "on three", helper: "One hand flat behind the weak shoulder blade, one behind the weak side of the pelvis.", helperBeside: "strong", words: "And three, over to me", pose: ROLL_STRONG_HALF_WAY },
     { whoMoves: "helper", moves: "Pillows go under head, weak arm and weak leg.", onCount: null, helper: "One hand stays on the pelvis while the other brings the pillows.", helperBeside: "strong", words: "Let it all lie", pose: SIDE_LYING_ON_STRONG },
   ],
+  keyPoses: ROLL_ONTO_STRONG,
   prerequisites: ["The weak shoulder comes forward without pain.", "After a hip replacement the knees stay apart on a pillow."],
   helpersNeeded: 1,
   secondHelper: null,

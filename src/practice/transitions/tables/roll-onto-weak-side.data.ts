@@ -1,5 +1,6 @@
 import { ROLL_WEAK_BEGUN, ROLL_WEAK_NEARLY_OVER } from "../../positions/rolling-poses.data.ts";
 import { SIDE_LYING_ON_WEAK } from "../../positions/side-lying-poses.data.ts";
+import { ROLL_ONTO_WEAK } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const rollOntoWeakSide: Transition = {
@@ -14,6 +15,7 @@ export const rollOntoWeakSide: Transition = {
     { whoMoves: "person", moves: "The strong arm crosses and the strong knee comes over in front.", onCount: "on three", helper: "Thigh at the edge as a stop; draws the pelvis over.", helperBeside: "weak", words: "Reach over, come to me", pose: ROLL_WEAK_NEARLY_OVER },
     { whoMoves: "helper", moves: "The blade is set once more and a pillow goes under the strong leg and behind the back.", onCount: null, helper: "Feels the inner edge of the blade flat on the ribs before letting go.", helperBeside: "weak", words: "Does your shoulder feel easy?", pose: SIDE_LYING_ON_WEAK },
   ],
+  keyPoses: ROLL_ONTO_WEAK,
   prerequisites: ["No pain in the weak shoulder when the blade comes forward.", "Strong foot can push."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { STANDING_SEAT_BEHIND } from "../../activities/poses/forearms-on-table.data.ts";
 import { PERCH_FOREARMS_ON_TABLE } from "../../activities/poses/sit-to-stand.data.ts";
 import { FOREARMS_ON_TABLE_STANDING, SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { SEAT_TO_FOREARMS_STANDING } from "../key-poses/standing.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const shortSittingToForearmsOnTableStanding: Transition = {
@@ -17,6 +18,7 @@ export const shortSittingToForearmsOnTableStanding: Transition = {
     { whoMoves: "person", moves: "The hips come ahead until the elbows are under the shoulders; knees stay soft.", onCount: null, helper: "Draws the seat close behind the knees with one foot, looks at the face.", helperBeside: "weak", words: "Hips ahead. Stand. Dizzy?", pose: STANDING_SEAT_BEHIND },
     { whoMoves: "both", moves: "The stand is set: heels down, weight in the middle, weak hand flat.", onCount: null, helper: "One hand at the belt, the other flat in front of the weak shoulder.", helperBeside: "weak", words: null, pose: FOREARMS_ON_TABLE_STANDING },
   ],
+  keyPoses: SEAT_TO_FOREARMS_STANDING,
   prerequisites: ["The seat comes off from a high plinth with no more than one helper.", "Pressure does not fall on sitting up.", "Follows one step at a time."],
   helpersNeeded: 1,
   secondHelper: "Where the weak knee folds: sits in front at the weak knee and blocks it with both knees while the first stays at belt and shoulder.",

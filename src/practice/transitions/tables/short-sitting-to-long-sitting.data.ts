@@ -1,5 +1,6 @@
 import { STRONG_HAND_PROPS } from "../../activities/poses/long-sitting.data.ts";
 import { LONG_SITTING, SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { SHORT_SITTING_TO_LONG_SITTING } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const shortSittingToLongSitting: Transition = {
@@ -15,6 +16,7 @@ export const shortSittingToLongSitting: Transition = {
     { whoMoves: "helper", moves: "Round behind and to the weak side into half kneeling on the mat, one hand never leaving the ribs.", onCount: null, helper: "The raised thigh comes behind the back.", helperBeside: "weak", words: null },
     { whoMoves: "both", moves: "The pelvis is set upright, legs a little apart, hands on the thighs.", onCount: null, helper: "One hand behind the pelvis, the other in front of the weak shoulder.", helperBeside: "weak", words: "Find the middle", pose: LONG_SITTING },
   ],
+  keyPoses: SHORT_SITTING_TO_LONG_SITTING,
   prerequisites: ["Sits with a hand near.", "The hamstrings let the legs lie long, or a roll is ready for the knees."],
   helpersNeeded: 1,
   secondHelper: "Where the trunk falls back: stands on the mat side behind the person with the hands at both blades while the first lifts the legs.",

@@ -1,5 +1,6 @@
 import { HAND_ON_SEAT_KNEELING, ON_FLOOR_AT_SEAT, RISING_AT_SEAT, STRONG_FOOT_AT_SEAT } from "../../positions/floor-and-arm-poses.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { SEAT_TO_FLOOR } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const shortSittingToOnFloorAtSeat: Transition = {
@@ -14,6 +15,7 @@ export const shortSittingToOnFloorAtSeat: Transition = {
     { whoMoves: "person", moves: "The strong knee follows.", onCount: null, helper: "Pelvis kept level.", helperBeside: "behind", words: "Other knee beside it", pose: HAND_ON_SEAT_KNEELING },
     { whoMoves: "both", moves: "Over the strong hip to sitting, the strong forearm staying on the seat; knees come to the front.", onCount: "two", helper: "Lowers the weak side of the pelvis, carries the weak leg round.", helperBeside: "weak", words: "Sit to your good side", pose: ON_FLOOR_AT_SEAT },
   ],
+  keyPoses: SEAT_TO_FLOOR,
   prerequisites: ["Half kneels with a hand on a bench", "Knees that bear"],
   helpersNeeded: 2,
   secondHelper: "Stands behind: keeps the seat from sliding and takes the belt until the knee is down.",

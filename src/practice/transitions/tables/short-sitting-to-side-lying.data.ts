@@ -1,4 +1,5 @@
 import { SIDE_LYING_ON_STRONG, STRONG_FOREARM_PROP, STRONG_HAND_PROP } from "../../positions/side-lying-poses.data.ts";
+import { SHORT_SITTING_TO_SIDE_LYING } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const shortSittingToSideLying: Transition = {
@@ -13,6 +14,7 @@ export const shortSittingToSideLying: Transition = {
     { whoMoves: "both", moves: "As the trunk goes down both legs come up.", onCount: "on three", helper: "One arm behind both calves lifts the legs, the other hand guides the weak shoulder.", helperBeside: "front", words: "Head down, legs come up" },
     { whoMoves: "helper", moves: "Weak arm and weak leg are laid on their pillows.", onCount: null, helper: "Hips at the edge as a wall until the pelvis lies steady.", helperBeside: "front", words: "Lie easy", pose: SIDE_LYING_ON_STRONG },
   ],
+  keyPoses: SHORT_SITTING_TO_SIDE_LYING,
   prerequisites: ["Strong elbow bends under load without pain."],
   helpersNeeded: 1,
   secondHelper: "With a heavy person: at the legs, lifting both together on the count.",

@@ -1,3 +1,4 @@
+import { SEAT_TO_STANDING_IN_BARS } from "../key-poses/standing.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const shortSittingToStandingInBars = {
@@ -11,6 +12,7 @@ export const shortSittingToStandingInBars = {
     { whoMoves: "both", moves: "Nose over toes and up; the strong hand goes to the bar.", onCount: "three", helper: "Shin on the weak shin, hand behind the pelvis or on the belt.", helperBeside: "front", words: "Nose over toes, stand" },
     { whoMoves: "helper", moves: "Wait, look at the face, pressure if it fell before.", onCount: null, helper: "Knee stays at the weak knee.", helperBeside: "front", words: "Stand and look ahead" },
   ],
+  keyPoses: SEAT_TO_STANDING_IN_BARS,
   prerequisites: ["Stands up from a high seat with no more than one helper"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { HIGH_SEAT_HANDS_ON_KNEES } from "../../activities/poses/sit-to-stand.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
 import { STANDING_HAND_FLAT } from "../../positions/upright-poses.data.ts";
+import { SEAT_TO_STANDING } from "../key-poses/standing.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const shortSittingToStanding: Transition = {
@@ -14,6 +15,7 @@ export const shortSittingToStanding: Transition = {
     { whoMoves: "both", moves: "Nose over the toes and up; the strong hand pushes off the mat, then finds the table.", onCount: "on three", helper: "Shin at the weak knee, hand behind the pelvis, other at the belt.", helperBeside: "weak", words: "Nose ahead and rise", pose: HIGH_SEAT_HANDS_ON_KNEES },
     { whoMoves: "helper", moves: "Waits one minute, looks at the face, takes the pressure if it fell before.", onCount: null, helper: "Moves behind the weak hip once the knee is quiet.", helperBeside: "weak", words: "Both heels, look ahead", pose: STANDING_HAND_FLAT },
   ],
+  keyPoses: SEAT_TO_STANDING,
   prerequisites: ["Stands up from a high seat with one helper"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,3 +1,4 @@
+import { SIDE_LYING_TO_HANDS_AND_KNEES } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideLyingToHandsAndKnees = {
@@ -12,6 +13,7 @@ export const sideLyingToHandsAndKnees = {
     { whoMoves: "both", moves: "Strong hand as pivot, the chest turns to the mat and the seat lifts over the knees.", onCount: "two", helper: "Thigh under the front of the weak shoulder and upper chest; hand above the elbow.", helperBeside: "weak", words: "Turn over, seat up" },
     { whoMoves: "helper", moves: "Weak hand placed, elbow straightened, knees squared.", onCount: null, helper: "Block above the elbow stays.", helperBeside: "weak", words: "Hold. Hand goes flat" },
   ],
+  keyPoses: SIDE_LYING_TO_HANDS_AND_KNEES,
   prerequisites: ["Bears weight on the strong arm", "No shoulder pain", "Knees bear kneeling"],
   helpersNeeded: 1,
   secondHelper: null,

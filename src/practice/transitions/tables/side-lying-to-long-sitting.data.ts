@@ -1,4 +1,5 @@
 import { SIDE_LYING_ON_STRONG } from "../../positions/side-lying-poses.data.ts";
+import { SIDE_LYING_TO_LONG_SITTING } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideLyingToLongSitting: Transition = {
@@ -13,6 +14,7 @@ export const sideLyingToLongSitting: Transition = {
     { whoMoves: "both", moves: "Both legs turn to the front and straighten as far as the hamstrings let them.", onCount: null, helper: "One hand stays behind the weak ribs, the other brings the weak knee.", helperBeside: "behind", words: "Legs to the front" },
     { whoMoves: "helper", moves: "A wedge goes under the seat or a roll under the knees if the back is round.", onCount: null, helper: "The thigh remains the backrest.", helperBeside: "behind", words: "Lean on my leg" },
   ],
+  keyPoses: SIDE_LYING_TO_LONG_SITTING,
   prerequisites: ["Hamstrings that allow sitting with the legs ahead, or a wedge under the seat.", "Hips may bend past ninety degrees."],
   helpersNeeded: 1,
   secondHelper: "At the legs, if the person is heavy or pushes.",

@@ -1,4 +1,5 @@
 import { SIDE_LYING_ON_STRONG } from "../../positions/side-lying-poses.data.ts";
+import { SIDE_LYING_TO_PRONE } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideLyingToProne: Transition = {
@@ -13,6 +14,7 @@ export const sideLyingToProne: Transition = {
     { whoMoves: "both", moves: "The pelvis rolls forward, then the chest; the face turns to the strong side.", onCount: "on three", helper: "One hand at the weak side of the pelvis, the other keeps the weak shoulder from dropping.", helperBeside: "front", words: "Roll on, slowly, three" },
     { whoMoves: "both", moves: "The weak arm is freed and laid down beside the body or bent up on a pillow; feet over the edge or on a roll.", onCount: null, helper: "Lifts the weak shoulder front with a flat hand while the arm is brought out.", helperBeside: "weak", words: "Is your arm easy?" },
   ],
+  keyPoses: SIDE_LYING_TO_PRONE,
   prerequisites: ["Hips come straight.", "Breathing, pressure, feeding tube and airway allow prone.", "The neck turns to one side without pain."],
   helpersNeeded: 1,
   secondHelper: "With lines, a heavy body or a painful weak shoulder: at the weak arm alone.",

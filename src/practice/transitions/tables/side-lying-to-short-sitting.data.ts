@@ -1,4 +1,5 @@
 import { SIDE_LYING_ON_STRONG, STRONG_FOREARM_PROP, STRONG_FOREARM_PROP_LOW, STRONG_HAND_PROP } from "../../positions/side-lying-poses.data.ts";
+import { SIDE_LYING_TO_SHORT_SITTING } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideLyingToShortSitting: Transition = {
@@ -14,6 +15,7 @@ export const sideLyingToShortSitting: Transition = {
     { whoMoves: "person", moves: "The strong hand turns, straightens and walks toward the hip.", onCount: null, helper: "Flat hand on the weak shoulder front, the other at the weak side of the pelvis.", helperBeside: "front", words: "Hand, and walk it in", pose: STRONG_HAND_PROP },
     { whoMoves: "both", moves: "Both feet are set flat under the knees and the weak arm is laid in the lap.", onCount: null, helper: "Half kneels toward the weak side, the raised knee before the weak knee.", helperBeside: "weak", words: "Feet flat, sit tall" },
   ],
+  keyPoses: SIDE_LYING_TO_SHORT_SITTING,
   prerequisites: ["Blood pressure known before the first time.", "The mat is low enough for the feet to reach the floor."],
   helpersNeeded: 1,
   secondHelper: "Where the trunk cannot help at all: behind the person, hands behind weak blade and ribs, never under the arms.",

@@ -1,6 +1,7 @@
 import { OVER_STRONG_SEAT_UP } from "../../positions/floor-sitting-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
 import { SIDE_SITTING_ON_STRONG } from "../../positions/side-sitting-poses.data.ts";
+import { SIDE_SITTING_STRONG_TO_HANDS_AND_KNEES } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideSittingOnStrongHipToHandsAndKnees: Transition = {
@@ -14,6 +15,7 @@ export const sideSittingOnStrongHipToHandsAndKnees: Transition = {
     { whoMoves: "helper", moves: "The weak hand is placed flat under the shoulder, elbow straight and turned out.", onCount: null, helper: "One hand above the back of the elbow, the thigh still carries.", helperBeside: "weak", words: "Stay, I set this hand" },
     { whoMoves: "both", moves: "The weight is shared over both hands and both knees.", onCount: "two", helper: "The thigh gives way slowly, the block stays.", helperBeside: "weak", words: "Even it out, slowly", pose: HANDS_AND_KNEES },
   ],
+  keyPoses: SIDE_SITTING_STRONG_TO_HANDS_AND_KNEES,
   prerequisites: ["Bears weight on the strong arm.", "Holds on the strong hip.", "Shoulder without pain."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { STRONG_HAND_PROPS } from "../../activities/poses/long-sitting.data.ts";
 import { SIDE_SITTING_ON_STRONG } from "../../positions/side-sitting-poses.data.ts";
 import { LONG_SITTING } from "../../positions/sitting-poses.data.ts";
+import { SIDE_SITTING_STRONG_TO_LONG } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideSittingOnStrongHipToLongSitting: Transition = {
@@ -14,6 +15,7 @@ export const sideSittingOnStrongHipToLongSitting: Transition = {
     { whoMoves: "both", moves: "The weak leg is laid long, then the strong leg lies down by itself.", onCount: null, helper: "One hand under the thigh, the other at the heel; the ribs are watched.", helperBeside: "weak", words: "This leg, then that one", pose: STRONG_HAND_PROPS },
     { whoMoves: "both", moves: "The weight comes back to both hips and the hands go to the thighs.", onCount: null, helper: "Moves behind and to the weak side, the raised thigh at the back.", helperBeside: "weak", words: "Back to the middle", pose: LONG_SITTING },
   ],
+  keyPoses: SIDE_SITTING_STRONG_TO_LONG,
   prerequisites: ["Props on the strong hand.", "Begun before the strong arm tires."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,5 +1,6 @@
 import { ON_FLOOR_AT_SEAT } from "../../positions/floor-and-arm-poses.data.ts";
 import { SIDE_SITTING_ON_STRONG } from "../../positions/side-sitting-poses.data.ts";
+import { SIDE_SITTING_TO_FLOOR_SEAT } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideSittingOnStrongHipToOnFloorAtSeat: Transition = {
@@ -12,6 +13,7 @@ export const sideSittingOnStrongHipToOnFloorAtSeat: Transition = {
     { whoMoves: "person", moves: "The strong forearm goes up onto the seat.", onCount: null, helper: "Flat hand on the weak ribs while the hand leaves the floor.", helperBeside: "weak", words: "Forearm up on the seat" },
     { whoMoves: "both", moves: "The knees come round to the front, feet flat.", onCount: "one", helper: "Moves the weak leg under thigh and heel.", helperBeside: "weak", words: "Knees to the front", pose: ON_FLOOR_AT_SEAT },
   ],
+  keyPoses: SIDE_SITTING_TO_FLOOR_SEAT,
   prerequisites: ["Side-sits with the strong hand"],
   helpersNeeded: 1,
   secondHelper: null,

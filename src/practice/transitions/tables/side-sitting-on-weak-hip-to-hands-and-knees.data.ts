@@ -1,5 +1,6 @@
 import { OVER_WEAK_BOTH_HANDS_DOWN, OVER_WEAK_SEAT_UP, SIDE_SITTING_ON_WEAK } from "../../positions/floor-sitting-poses.data.ts";
 import { HANDS_AND_KNEES } from "../../positions/kneeling-poses.data.ts";
+import { SIDE_SITTING_WEAK_TO_HANDS_AND_KNEES } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideSittingOnWeakHipToHandsAndKnees: Transition = {
@@ -13,6 +14,7 @@ export const sideSittingOnWeakHipToHandsAndKnees: Transition = {
     { whoMoves: "both", moves: "The chest goes ahead over both hands and the seat rises over the knees.", onCount: "two", helper: "Thigh takes the upper chest, a hand at the weak side of the pelvis brings it over.", helperBeside: "weak", words: "Chest ahead, seat up", pose: OVER_WEAK_SEAT_UP },
     { whoMoves: "both", moves: "The knees are squared under the hips and the weight is shared.", onCount: null, helper: "The block stays until the weight is even.", helperBeside: "weak", words: "Square up, and stay", pose: HANDS_AND_KNEES },
   ],
+  keyPoses: SIDE_SITTING_WEAK_TO_HANDS_AND_KNEES,
   prerequisites: ["The weak arm bears in side-sitting with a block.", "Shoulder without pain.", "Otherwise the way goes over the strong hip."],
   helpersNeeded: 1,
   secondHelper: "Behind, both hands at the pelvis, swings it over the knees on the count.",

@@ -1,5 +1,6 @@
 import { SIDE_SITTING_ON_WEAK } from "../../positions/floor-sitting-poses.data.ts";
 import { LONG_SITTING } from "../../positions/sitting-poses.data.ts";
+import { SIDE_SITTING_WEAK_TO_LONG } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const sideSittingOnWeakHipToLongSitting: Transition = {
@@ -13,6 +14,7 @@ export const sideSittingOnWeakHipToLongSitting: Transition = {
     { whoMoves: "both", moves: "Both knees come up to the middle, then the legs are laid long, the weak one first.", onCount: "on three", helper: "One hand behind the weak knee.", helperBeside: "weak", words: "Knees up, then down long" },
     { whoMoves: "person", moves: "Both hands to the thighs.", onCount: null, helper: "Thigh behind the back.", helperBeside: "weak", words: "Both hands home, sit tall", pose: LONG_SITTING },
   ],
+  keyPoses: SIDE_SITTING_WEAK_TO_LONG,
   prerequisites: ["Begun before the trunk tires."],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,3 +1,4 @@
+import { STANDING_IN_BARS_TO_SEAT } from "../key-poses/standing.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const standingInBarsToShortSitting = {
@@ -11,6 +12,7 @@ export const standingInBarsToShortSitting = {
     { whoMoves: "both", moves: "Bend and sit slowly.", onCount: "two", helper: "Knee blocked until seated.", helperBeside: "front", words: "Bend, bend, and sit" },
     { whoMoves: "helper", moves: "Transfer back from the chair to the mat's edge.", onCount: null, helper: "Over the side agreed for this person.", helperBeside: "front", words: null },
   ],
+  keyPoses: STANDING_IN_BARS_TO_SEAT,
   prerequisites: [],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,6 +1,7 @@
 import { SMALL_SQUAT_HAND } from "../../activities/poses/upright.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
 import { STANDING_HAND_FLAT } from "../../positions/upright-poses.data.ts";
+import { STANDING_TO_SEAT } from "../key-poses/standing.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const standingToShortSitting: Transition = {
@@ -13,6 +14,7 @@ export const standingToShortSitting: Transition = {
     { whoMoves: "person", moves: "Hips go back and the knees bend, the strong hand stays on the table, then goes to the mat.", onCount: "count of three", helper: "Knee before the weak knee, belt slows the last part.", helperBeside: "weak", words: "Seat far back, slow down", pose: SMALL_SQUAT_HAND },
     { whoMoves: "both", moves: "The weak arm is laid on the thigh, both feet are looked at.", onCount: null, helper: "Looks at face and breath before letting go.", helperBeside: "weak", words: null, pose: SHORT_SITTING },
   ],
+  keyPoses: STANDING_TO_SEAT,
   prerequisites: ["Knees bend under weight with a block"],
   helpersNeeded: 1,
   secondHelper: null,

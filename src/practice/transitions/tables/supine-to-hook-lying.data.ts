@@ -1,5 +1,6 @@
 import { STRONG_FOOT_DRAWS_WEAK } from "../../positions/leg-poses.data.ts";
 import { HOOK_LYING } from "../../positions/lying-poses.data.ts";
+import { SUPINE_TO_HOOK_LYING } from "../key-poses/lying.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const supineToHookLying: Transition = {
@@ -13,6 +14,7 @@ export const supineToHookLying: Transition = {
     { whoMoves: "person", moves: "Both knees bend together, the strong foot carrying the weak one.", onCount: "on three", helper: "Keeps the weak knee pointing at the ceiling with the outer hand.", helperBeside: "weak", words: "One, two, three, draw up", pose: STRONG_FOOT_DRAWS_WEAK },
     { whoMoves: "both", moves: "The weak foot is set flat, hip-wide, and the strong foot comes out from under it.", onCount: null, helper: "Presses the end of the weak thigh toward the foot until it stays.", helperBeside: "weak", words: "Stand on your foot", pose: HOOK_LYING },
   ],
+  keyPoses: SUPINE_TO_HOOK_LYING,
   prerequisites: ["Follows one step at a time.", "The strong knee bends past ninety degrees."],
   helpersNeeded: 1,
   secondHelper: null,

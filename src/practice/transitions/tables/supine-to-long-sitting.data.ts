@@ -1,6 +1,7 @@
 import { SUPINE } from "../../positions/lying-poses.data.ts";
 import { STRONG_HAND_PROPS } from "../../activities/poses/long-sitting.data.ts";
 import { LONG_SITTING } from "../../positions/sitting-poses.data.ts";
+import { SUPINE_TO_LONG_SITTING } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const supineToLongSitting: Transition = {
@@ -15,6 +16,7 @@ export const supineToLongSitting: Transition = {
     { whoMoves: "person", moves: "The strong elbow straightens onto the hand and the hand walks toward the hip.", onCount: null, helper: "Comes in behind with the raised thigh as a backrest.", helperBeside: "weak", words: "Onto your hand, walk in", pose: STRONG_HAND_PROPS },
     { whoMoves: "both", moves: "The pelvis is brought upright, the hands laid on the thighs, and the face looked at.", onCount: null, helper: "One hand behind the pelvis, the other at the weak ribs; asks about dizziness and waits a minute.", helperBeside: "weak", words: "Sit tall. Dizzy or clear?", pose: LONG_SITTING },
   ],
+  keyPoses: SUPINE_TO_LONG_SITTING,
   prerequisites: ["Lifts the head from the pillow.", "The strong elbow and hand bear the trunk.", "Pressure known before the first time."],
   helpersNeeded: 1,
   secondHelper: "Where the trunk is heavy: half-kneels behind-strong and steadies the pelvis.",

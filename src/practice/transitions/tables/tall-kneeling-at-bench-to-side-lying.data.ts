@@ -1,3 +1,4 @@
+import { BENCH_TO_SIDE_LYING } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const tallKneelingAtBenchToSideLying = {
@@ -11,6 +12,7 @@ export const tallKneelingAtBenchToSideLying = {
     { whoMoves: "both", moves: "Weight over the strong hip, then the strong elbow, then down.", onCount: "two", helper: "One hand behind the weak blade, one on the weak hip.", helperBeside: "weak", words: "Over, elbow, and down" },
     { whoMoves: "helper", moves: "Legs straightened one after the other, weak arm forward.", onCount: null, helper: "Look for cramp in the foot.", helperBeside: "front", words: null },
   ],
+  keyPoses: BENCH_TO_SIDE_LYING,
   prerequisites: ["Strength kept for it"],
   helpersNeeded: 1,
   secondHelper: null,

@@ -1,3 +1,4 @@
+import { BENCH_TO_TALL_KNEELING } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const tallKneelingAtBenchToTallKneeling = {
@@ -9,6 +10,7 @@ export const tallKneelingAtBenchToTallKneeling = {
     { whoMoves: "person", moves: "Upright over the knees with the strong hand light.", onCount: null, helper: "Hands at both seat bones.", helperBeside: "behind", words: "Grow tall, hand light" },
     { whoMoves: "helper", moves: "The bench goes a forearm ahead, still in reach.", onCount: null, helper: "One hand stays at the pelvis.", helperBeside: "behind", words: null },
   ],
+  keyPoses: BENCH_TO_TALL_KNEELING,
   prerequisites: ["Holds with the strong hand light for fifteen seconds"],
   helpersNeeded: 1,
   secondHelper: null,

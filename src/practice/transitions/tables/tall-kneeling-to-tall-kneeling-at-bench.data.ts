@@ -1,3 +1,4 @@
+import { TALL_KNEELING_TO_BENCH } from "../key-poses/kneeling.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const tallKneelingToTallKneelingAtBench = {
@@ -9,6 +10,7 @@ export const tallKneelingToTallKneelingAtBench = {
     { whoMoves: "helper", moves: "The bench is brought to the belly.", onCount: null, helper: "One hand stays at the pelvis.", helperBeside: "behind", words: null },
     { whoMoves: "person", moves: "Forearms or strong hand to the bench.", onCount: null, helper: "Weak forearm laid on it.", helperBeside: "weak", words: "Hands onto the bench" },
   ],
+  keyPoses: TALL_KNEELING_TO_BENCH,
   prerequisites: [],
   helpersNeeded: 1,
   secondHelper: null,

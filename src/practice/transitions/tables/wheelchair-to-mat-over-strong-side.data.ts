@@ -1,5 +1,6 @@
 import { MIDDLE_SEAT_OFF } from "../../activities/poses/sit-to-stand.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { CHAIR_OVER_STRONG } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const wheelchairToMatOverStrongSide: Transition = {
@@ -17,6 +18,7 @@ export const wheelchairToMatOverStrongSide: Transition = {
     { whoMoves: "person", moves: "The seat comes down on the mat while counting.", onCount: null, helper: "The hand at the belt lowers; the knee lets go last.", helperBeside: "weak", words: "And down, slowly" },
     { whoMoves: "both", moves: "The seat goes back until the thighs are carried; both feet are set, the weak hand laid on the thigh, the chair taken away.", onCount: null, helper: "Sits down beside the weak hip, hand at the ribs, and asks how the head feels.", helperBeside: "weak", words: "Scoot back and sit tall", pose: SHORT_SITTING },
   ],
+  keyPoses: CHAIR_OVER_STRONG,
   prerequisites: ["The seat comes off with no more than one helper.", "Sits alone long enough for the helper to set the chair.", "Chair and mat stand level and still; otherwise a lift or two people."],
   helpersNeeded: 1,
   secondHelper: "Behind, between chair and mat: both hands at the pelvis, moves the seat across on the same count.",

@@ -1,5 +1,6 @@
 import { MIDDLE_SEAT_OFF } from "../../activities/poses/sit-to-stand.data.ts";
 import { SHORT_SITTING } from "../../positions/sitting-poses.data.ts";
+import { CHAIR_OVER_WEAK } from "../key-poses/sitting.data.ts";
 import type { Transition } from "../transition.ts";
 
 export const wheelchairToMatOverWeakSide: Transition = {
@@ -17,6 +18,7 @@ export const wheelchairToMatOverWeakSide: Transition = {
     { whoMoves: "person", moves: "The seat comes down on the mat; the strong hand reaches across to it.", onCount: null, helper: "Lowers by the belt and holds the weak knee until the seat is safe.", helperBeside: "front", words: "Reach over and sit down" },
     { whoMoves: "both", moves: "The seat goes back until the thighs are carried; both feet are set, the weak hand laid on the thigh, the chair taken away.", onCount: null, helper: "Sits down beside the weak hip, hand at the ribs, and asks how the head feels.", helperBeside: "weak", words: "Back a little. All well?", pose: SHORT_SITTING },
   ],
+  keyPoses: CHAIR_OVER_WEAK,
   prerequisites: ["The seat comes off with no more than one helper.", "Sits alone long enough for the helper to set the chair.", "Chair and mat stand level and still; otherwise a lift or two people.", "The weak knee holds with a block; no pushing toward the weak side."],
   helpersNeeded: 1,
   secondHelper: "Behind the person with both hands at the pelvis; needed where the weak knee folds, with neglect of that side or with pushing.",

@@ -1,0 +1,68 @@
+import type { Teaching } from "./teaching.ts";
+
+/** On either side, and up from there. */
+export const SIDE_LYING_TEACHING: Readonly<Record<string, Teaching>> = {
+  "hip-abduction-side-lying": {
+    measure: { id: "muscle-grade", shows: "The side muscles of the weak hip go up by a grade." },
+    why: "These muscles stop the hip from dropping when the other foot is in the air.",
+    aphasia: { word: "Side", gesture: "Tap the outside of the person's hip and lift your own flat hand off your thigh." },
+    neglect: { beside: "weak", stand: "Kneel behind the weak hip: your hand there is the only thing felt, so keep it there.", eyes: "A mirror or the weak knee in front; the foot is out of sight." },
+    gear: "Foot brace and shoe off; pillow for the weak arm; no tube between the thighs.",
+    instead: {},
+    family: { may: true, words: "May sit behind as a wall so that the pelvis does not roll back; the leg is guided by the therapist's hand only." },
+  },
+  "side-lying-to-sit-over-strong": {
+    measure: { id: "trunk-control", shows: "Sitting up from lying goes without a hand to pull on." },
+    why: "Legs over, elbow, hand: the way out of every bed.",
+    aphasia: { word: "Sit", gesture: "Show it with your forearm: lying, then upright on its elbow, then pat the mat under the strong hand." },
+    neglect: { beside: "weak", stand: "Stand in front, shifted to the weak side, one knee against the edge.", eyes: "The weak foot as it leaves the bed, then the weak hand: nothing stays behind." },
+    gear: "Shoes laid ready, put on before the feet take weight; sling only after sitting; catheter bag goes over the edge first; glasses on before sitting up.",
+    instead: {},
+    family: { may: true, words: "May guide pelvis and shoulder with the back straight once the strong forearm props; no neck, no weak arm; lie down again if pale." },
+  },
+  "trunk-counter-rotation-side-lying": {
+    measure: { id: "trunk-impairment", shows: "Shoulders and pelvis turn against each other more evenly." },
+    why: "In walking the shoulders go one way when the hips go the other.",
+    aphasia: { word: "Twist", gesture: "Wring an unseen cloth slowly between your hands." },
+    neglect: { beside: "weak", stand: "Kneel behind, and speak over the weak shoulder so that the head turns up to it.", eyes: "The weak hand on its pillow, then back over the weak shoulder to your face." },
+    gear: "Trunk brace only if the surgeon allows it off; shirt tucked so that the hands feel ribs; bag and tube in front.",
+    instead: {},
+    family: { may: true, words: "May do the gentle glide of shoulder ahead, pelvis back; the resisted turns need hands that feel." },
+  },
+  "weak-arm-forward-side-lying": {
+    measure: { id: "pain-number", shows: "Lying on the weak side goes from sore to nought." },
+    why: "Weight on the blade tells the arm that it is still there.",
+    aphasia: { word: "Under", gesture: "Slide your own arm forward from the blade, palm up, and lean your chest over it." },
+    neglect: { beside: "weak", stand: "Sit in front, on the side that lies below, where the weak hand points.", eyes: "The open weak palm on the mat, a bright ring or band round the wrist." },
+    gear: "Sling and splint off; watch off; hearing aid of the lower ear out; drip only in the other arm.",
+    instead: { stool: "A chair seat pushed against the mat, with a tray on it." },
+    family: { may: false, words: "May not lay the arm: a blade that is caught behind starts the pain that lasts. They may hold the thing to be reached." },
+  },
+  "weak-blade-set-side-lying": {
+    measure: { id: "arm-recovery", shows: "The blade takes part when the arm is asked for." },
+    why: "A set blade holds the arm in its socket.",
+    aphasia: { word: "Pocket", gesture: "Draw your own shoulder back and down and tap the hip pocket it goes to." },
+    neglect: { beside: "weak", stand: "Kneel behind the weak blade, palm flat over it.", eyes: "The weak hand in front rising and sinking as the blade moves." },
+    gear: "Sling off and put back after; bra strap or braces off that shoulder; nails short.",
+    instead: {},
+    family: { may: true, words: "May tap the blade and say \"pocket\" while the arm stays on its pillow; the arm is not lifted." },
+  },
+  "weak-hip-hike-side-lying": {
+    measure: { id: "trunk-impairment", shows: "The weak side of the waist shortens when asked." },
+    why: "Waist short, foot clear.",
+    aphasia: { word: "Shorter", gesture: "Bring thumb and first finger together along your own waist." },
+    neglect: { beside: "weak", stand: "Kneel behind the pelvis and draw a line along the weak waist.", eyes: "The weak foot sliding away and coming nearer on its pillow." },
+    gear: "Shoe and brace off so that the leg glides; waistband loose; tube taped to the front of the thigh.",
+    instead: {},
+    family: { may: true, words: "May hold the sliding pillow and count; carrying the leg free stays with the trained forearm." },
+  },
+  "weak-thigh-turn": {
+    measure: { id: "muscle-grade", shows: "The turners of the weak hip hold against a finger, then a hand." },
+    why: "They steer the knee, so that it looks where the foot goes.",
+    aphasia: { word: "Lid", gesture: "Open and close your hands like a box, wrists staying together." },
+    neglect: { beside: "weak", stand: "Kneel behind, and reach over to tap the weak knee from the front.", eyes: "A mark on the weak knee that rises like a lid." },
+    gear: "Knee brace off; trousers wide; after a hip operation ask which way may not be turned.",
+    instead: {},
+    family: { may: true, words: "May steady the pelvis from behind with a pillow between; the knee is not pushed open." },
+  },
+};
