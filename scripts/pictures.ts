@@ -1,18 +1,43 @@
 import { mkdirSync, writeFileSync } from "node:fs";
-import { contactSheet, contactSheetSvg, drawFigure, drawLegend, type SheetEntry } from "../src/figures/index.ts";
+import {
+  contactSheet,
+  contactSheetSvg,
+  drawFigure,
+  drawLegend,
+  type Figure,
+  type SheetEntry,
+} from "../src/figures/index.ts";
+import { helperThroughPerson, limbsThroughEachOther } from "../src/figures/skin/passing.ts";
 import { ACTIVITIES } from "../src/practice/catalogue.ts";
 import { drawHand, PICTURED_PEOPLE, type RungToDraw, rungsFor } from "./drawn-rungs.ts";
 import { writeReadmePictures } from "./readme-pictures.ts";
 
 const SEEN = 0.6;
+/** Clothes and flesh give; a limb deeper in another than this disappears in it [m]. */
+const DEEP = 0.03;
+const SUPPORT = 0.015;
 const folder = "pictures";
 
 if (process.argv.includes("--readme")) {
   for (const line of writeReadmePictures()) console.log(line);
 } else {
   mkdirSync(folder, { recursive: true });
-  const found = { palm: 0, contact: 0, hands: 0, hidden: 0, hiddenClose: 0, first: 0, faults: [] as string[] };
+  const found: Found = {
+    palm: 0,
+    contact: 0,
+    hands: 0,
+    hidden: 0,
+    hiddenClose: 0,
+    first: 0,
+    through: 0,
+    deep: 0,
+    supports: 0,
+    supportsOff: 0,
+    faults: [],
+  };
+  const only = process.argv[2];
   for (const person of PICTURED_PEOPLE) {
+    if (only !== undefined && !person.name.startsWith(only)) continue;
     const rungs = rungsFor(person);
     for (const activity of ACTIVITIES) {
       const entries: SheetEntry[] = [];
@@ -40,7 +65,29 @@ if (process.argv.includes("--readme")) {
   console.log(
     `Of ${found.hands} hands ${found.hidden} are less than 60 % in sight in the main picture, ${found.hiddenClose} of them in their close-up too; ${found.first} rungs do not show the first hand.`,
   );
-  for (const fault of found.faults.slice(0, 40)) console.log(fault);
+  console.log(
+    `${found.deep} pictures with an arm or a helper more than ${millimetres(DEEP)} mm inside a body, ${millimetres(found.through)} mm at most; ${found.supportsOff} of ${found.supports} supporting legs more than ${millimetres(SUPPORT)} mm off.`,
+  );
+  for (const fault of found.faults.slice(0, 120)) console.log(fault);
+}
+
+/** The helper in the person, and a free arm of the person in the same body. */
+function passesIn(drawn: Figure): readonly {
+  whose: string;
+  part: string;
+  side: string | null;
+  into: string;
+  intoSide: string | null;
+  depth: number;
+}[] {
+  const [person, helper] = drawn.prepared.people;
+  if (person === undefined) return [];
+  const own = limbsThroughEachOther(person)
+    .filter(({ part }) => part === "forearm" || part === "hand")
+    .map((each) => ({ ...each, whose: "own" }));
+  const other =
+    helper === undefined ? [] : helperThroughPerson(helper, person).map((each) => ({ ...each, whose: "helper's" }));
+  return [...own, ...other].sort((a, b) => b.depth - a.depth);
 }
 
 function millimetres(metres: number): string {
@@ -54,6 +101,10 @@ interface Found {
   hidden: number;
   hiddenClose: number;
   first: number;
+  through: number;
+  deep: number;
+  supports: number;
+  supportsOff: number;
   readonly faults: string[];
 }
 
@@ -64,7 +115,7 @@ function draw(person: string, each: RungToDraw, entries: SheetEntry[], close: Sh
     return;
   }
   const drawn = drawFigure(input);
-  const { palmGaps, siteVisible, contactGaps, overlap } = drawn.checks;
+  const { palmGaps, siteVisible, contactGaps, supportGap } = drawn.checks;
   const palms = palmGaps.map((gap) => Math.abs(gap));
   found.palm = Math.max(found.palm, ...palms);
   for (const { patch, gap } of contactGaps) {
@@ -72,11 +123,32 @@ function draw(person: string, each: RungToDraw, entries: SheetEntry[], close: Sh
     if (gap > 0.005) found.faults.push(`${person} ${name}: ${patch} is ${millimetres(gap)} mm off`);
   }
   if ((siteVisible[0] ?? 1) < SEEN) found.first++;
+  const passes = passesIn(drawn);
+  const [deepest] = passes;
+  if (deepest !== undefined) {
+    found.through = Math.max(found.through, deepest.depth);
+    if (deepest.depth > DEEP) {
+      found.deep++;
+      found.faults.push(
+        `${person} ${name}: ${deepest.whose} ${deepest.part} ${deepest.side ?? ""} ${millimetres(deepest.depth)} mm in ${deepest.into} ${deepest.intoSide ?? ""}`,
+      );
+    }
+  }
+  if (supportGap !== null) {
+    found.supports++;
+    if (supportGap > SUPPORT) {
+      found.supportsOff++;
+      found.faults.push(`${person} ${name}: supporting leg ${millimetres(supportGap)} mm off`);
+    }
+  }
   siteVisible.forEach((share, hand) => {
     const near = drawHand(input, hand);
     const nearShare = near.checks.siteVisible[hand] ?? 0;
     found.hands++;
-    if (share < SEEN) found.hidden++;
+    if (share < SEEN) {
+      found.hidden++;
+      found.faults.push(`${person} ${name}: hand ${hand + 1} is ${(share * 100).toFixed(0)} % in sight`);
+    }
     if (share < SEEN && nearShare < SEEN) {
       found.hiddenClose++;
       found.faults.push(
@@ -94,7 +166,7 @@ function draw(person: string, each: RungToDraw, entries: SheetEntry[], close: Sh
     svg: drawn.svg,
     title: name.length > 44 ? rung.id : name.replace("/", " / "),
     notes: [
-      `palms ${palms.map((gap) => (gap * 1000).toFixed(0)).join(", ")} mm; seen ${seen} %; overlap ${(overlap * 1000).toFixed(0)} mm`,
+      `palms ${palms.map((gap) => (gap * 1000).toFixed(0)).join(", ")} mm; seen ${seen} %; ${deepest === undefined ? "" : `${deepest.part} ${millimetres(deepest.depth)} mm in ${deepest.into}; `}${supportGap === null ? "" : `leg ${millimetres(supportGap)} mm`}`,
     ],
   });
 }

@@ -279,7 +279,7 @@ describe("bad input: status 2, a sentence naming the field and what it may be", 
         ["effort", caseP, "--activity", "bridge", "--rung", "full-lft"],
         /--rung: found "full-lft".*nearest: full-lift/,
       );
-      await refused(["plan", caseP, "--minutes", "600"], /--minutes: found "600"; expected a whole number/);
+      await refused(["plan", caseP, "--minutes", "601"], /--minutes: found "601"; expected a whole number/);
     },
     SLOW,
   );

@@ -21,7 +21,7 @@ const OTHER_STANDS: readonly Stand[] = [
 /** Clothes and flesh give this much [m]. */
 const GIVES = 0.02;
 /** Deeper than this, another stand is looked for [m]. */
-const TOO_DEEP = 0.028;
+const TOO_DEEP = 0.03;
 /** Palms further than this off their place are no hold [m]. */
 const OFF_PLACE = 0.011;
 
@@ -52,11 +52,13 @@ function judge(input: SceneInput, prepared: PreparedScene, stand: Stand): Judged
   const { helper, people, body, frames } = prepared;
   const [person, helperPerson] = people;
   if (helper === null || person === undefined || helperPerson === undefined) return { prepared, worth: 0, fine: true };
-  const found = searchView(prepared, usualView(body, frames, input.specification ?? null, true), null, false);
-  const hands = found?.shown.hands ?? [];
   const through = helperThroughPerson(helperPerson, person)[0]?.depth ?? 0;
   const touching = helper.palms.filter((palm) => !palm.ready);
-  const off = touching.reduce((most, palm) => Math.max(most, Math.abs(palm.signedGap), 0.7 * palm.siteMiss), 0);
+  const off = touching.reduce((most, palm) => Math.max(most, Math.abs(palm.signedGap), 0.8 * palm.siteMiss), 0);
+  // Another stand that does not hold the person is not worth looking at.
+  if (off > 2 * OFF_PLACE && stand !== STATED_STAND) return { prepared, worth: Number.NEGATIVE_INFINITY, fine: false };
+  const found = searchView(prepared, usualView(body, frames, input.specification ?? null, true), null, false);
+  const hands = found?.shown.hands ?? [];
   const departs = Math.abs(stand.along) * 1.5 + Math.abs(stand.back) + (stand.swapped ? 0.15 : 0);
   return {
     prepared,

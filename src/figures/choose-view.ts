@@ -91,7 +91,7 @@ export function searchView(
 /** How far a view is from the usual one of such a pose. */
 function strangeness(view: View, usual: View): number {
   const turn = turnOf(view, usual);
-  return 0.004 * turn + 0.00007 * turn * turn + 0.02 * Math.abs(view.elevationDeg - usual.elevationDeg);
+  return 0.004 * turn + 0.0001 * turn * turn + 0.02 * Math.abs(view.elevationDeg - usual.elevationDeg);
 }
 
 /** Hands, the person, the head, the weak limbs, the limb that moves. */
@@ -105,7 +105,8 @@ function worthOf(shown: Shown, moves: FreeLimb | null): number {
     3.2 * other +
     (first === 1 && other === 1 ? 1.8 : 0) +
     3.4 * Math.min(shown.person, 0.92) -
-    3.5 * Math.max(0, 0.74 - shown.person) +
+    7 * Math.max(0, 0.74 - shown.person) -
+    5 * Math.max(0, 0.66 - shown.weak) +
     1.3 * Math.min(1, shown.head / 0.8) +
     0.7 * Math.min(1, shown.weakSize / 0.18) +
     1.2 * Math.min(1, shown.weak / 0.85) +

@@ -1,4 +1,4 @@
-import { SIDES } from "../quantity/sides.ts";
+import { type Side, SIDES } from "../quantity/sides.ts";
 import type { Body } from "../mechanics/body/body.ts";
 import { type Configuration, placeFrames, ROOT_FREEDOMS } from "../mechanics/pose/kinematics.ts";
 import type { PoseSpecification } from "../mechanics/pose/specification.ts";
@@ -8,25 +8,19 @@ import { dampedStep } from "./helper/least-squares.ts";
 
 const STEPS = 14;
 const ARM_ANGLES = /^(shoulder|elbow|pronation|wrist)/;
-const ARM_PATCHES = /^(hand|fist|forearm|elbow|upperArm|fingers)/;
+/** Angles that leave the elbow where it is. */
+const FOREARM_ANGLES = /^(shoulderExternalRotation|elbow|pronation|wrist)/;
+const ARM_PATCHES = /^(hand|fist|forearm|elbow|upperArm|fingers|wrist)/;
+const ELBOW_PATCHES = /^(elbow|upperArm)/;
 
 /**
  * Brings an arm that rests on nothing out of the flesh of the same body: the pose is computed for bones, and a heavy
- * body is thicker. Arms that lean on something, trunk and legs stay as computed.
+ * body is thicker. Arms that lean on something, trunk and legs stay as computed; over an elbow that rests, the forearm
+ * alone gives way.
  */
 export function clearArms(body: Body, configuration: Configuration, pose: PoseSpecification | null): Configuration {
-  const free = SIDES.filter(
-    (side) =>
-      pose?.contacts.some(({ patch, on, role }) => {
-        const partner = typeof on === "string" ? null : on.body;
-        const own = ARM_PATCHES.test(patch) && patch.endsWith(`.${side}`);
-        // An arm laid on the body's own trunk or thigh may shift there; one hand holding the other may not.
-        if (own && partner === null && role === "bears" && /^(elbow|upperArm)/.test(patch)) return false;
-        if (own && (partner === null || ARM_PATCHES.test(partner))) return true;
-        return partner !== null && ARM_PATCHES.test(partner) && partner.endsWith(`.${side}`);
-      }) !== true,
-  );
-  const moves = body.angles.map((id) => ARM_ANGLES.test(id) && free.some((side) => id.endsWith(`.${side}`)));
+  const giving = SIDES.map((side) => ({ side, angles: givingAngles(pose, side) }));
+  const moves = body.angles.map((id) => giving.some(({ side, angles }) => id.endsWith(`.${side}`) && angles?.test(id)));
   if (!moves.includes(true)) return configuration;
   const limits = limitsOf(body);
   const pull = new Float64Array(ROOT_FREEDOMS + body.angles.length).fill(1e4);
@@ -47,4 +41,20 @@ export function clearArms(body: Body, configuration: Configuration, pose: PoseSp
     });
   }
   return { ...configuration, angles };
+}
+
+/** Which angles of an arm may give way. */
+function givingAngles(pose: PoseSpecification | null, side: Side): RegExp | null {
+  let angles: RegExp | null = ARM_ANGLES;
+  for (const { patch, on } of pose?.contacts ?? []) {
+    const partner = typeof on === "string" ? null : on.body;
+    // One hand holding the other may not shift; an arm laid on the body's own trunk or thigh may.
+    if (partner !== null && ARM_PATCHES.test(partner) && partner.endsWith(`.${side}`)) return null;
+    if (!ARM_PATCHES.test(patch) || !patch.endsWith(`.${side}`)) continue;
+    if (partner !== null && ARM_PATCHES.test(partner)) return null;
+    if (partner !== null) continue;
+    if (!ELBOW_PATCHES.test(patch)) return null;
+    angles = FOREARM_ANGLES;
+  }
+  return angles;
 }

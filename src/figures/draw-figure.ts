@@ -10,6 +10,7 @@ import type { Marks } from "./marks/marks.ts";
 import { drawMarks, type MarksLayer } from "./marks/draw-marks.ts";
 import { type Frame, project, type View } from "./picture/camera.ts";
 import { Ink } from "./picture/ink.ts";
+import { roomForMarks } from "./marks/room.ts";
 import type { Theme } from "./picture/theme.ts";
 import { keptScene, keptView } from "./kept.ts";
 import type { PreparedScene } from "./scene.ts";
@@ -68,7 +69,7 @@ export function drawFigure(input: FigureInput): Figure {
   const view = input.view ?? keptView(scene, usual, close, input.start?.moves ?? null);
   const frame =
     closeUp === undefined
-      ? (input.frame ?? frameFor(prepared, view, input.size))
+      ? (input.frame ?? frameFor(withRoom(prepared, input), view, input.size))
       : frameFor(prepared, view, input.size, { at: closeUp.site.at, radius: CLOSE_UP_RADIUS });
   const ghost =
     input.start === undefined
@@ -128,6 +129,18 @@ export function drawFigure(input: FigureInput): Figure {
       overlap: helper?.reach.overlap ?? 0,
       supportGap: prepared.supportGap,
     },
+  };
+}
+
+/** The scene with room for marks round it. */
+export function withRoom(prepared: PreparedScene, input: FigureInput): PreparedScene {
+  const start =
+    input.start === undefined
+      ? null
+      : { ...input.start, configuration: canonicalConfiguration(input.body, input.start.configuration) };
+  return {
+    ...prepared,
+    clouds: [...prepared.clouds, roomForMarks(prepared, input.specification ?? null, start)],
   };
 }
 

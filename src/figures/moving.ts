@@ -17,7 +17,7 @@ import type { PoseSpecification } from "../mechanics/pose/specification.ts";
 import { drawBodyLayer } from "./body-layer.ts";
 import { canonicalBody, canonicalConfiguration } from "./canonical.ts";
 import { frameFor } from "./choose-view.ts";
-import { drawFigure, type FigureInput, joinLayers } from "./draw-figure.ts";
+import { drawFigure, type FigureInput, joinLayers, withRoom } from "./draw-figure.ts";
 import { keptScene } from "./kept.ts";
 import { prepareScene } from "./scene.ts";
 
@@ -72,7 +72,10 @@ export function drawMovingFigure(
     const how = next === null ? stand : { ...stand, hold: next.hold, from: next.reach.configuration };
     scenes.unshift(prepareScene({ ...input, body, configuration }, how, prepared.placed));
   }
-  const all = { ...prepared, clouds: scenes.flatMap((scene) => scene.clouds) };
+  const all = {
+    ...prepared,
+    clouds: [...withRoom(prepared, input).clouds, ...scenes.flatMap((scene) => scene.clouds)],
+  };
   const first = drawFigure(input);
   const frame = frameFor(all, first.view, input.size);
   const mirrored = (input.body.weakAt === -1) !== (input.mirrored ?? false);

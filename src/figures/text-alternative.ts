@@ -1,5 +1,8 @@
 import type { Figure } from "./draw-figure.ts";
 
+/** A supporting leg further off than this is not in the picture [m]. */
+const LEG_DRAWN = 0.04;
+
 /** Words for a picture, put in by the caller in the reader's language; figures only know what is in the picture. */
 export interface PictureWords {
   /** How the person lies, sits or stands: "On the back, knees bent, seat up". */
@@ -31,7 +34,9 @@ export function textAlternative(figure: Pick<Figure, "prepared">, words: Picture
     sentences.push(ended(hands.length === 0 ? words.helper : `${words.helper}, ${listed(hands, words.and)}`));
   }
   const support = words.support ?? null;
-  if (support !== null && (figure.prepared.helper?.leg ?? null) !== null) sentences.push(ended(support));
+  const { helper, supportGap } = figure.prepared;
+  const legDrawn = (helper?.leg ?? null) !== null && (supportGap ?? 0) < LEG_DRAWN;
+  if (support !== null && legDrawn) sentences.push(ended(support));
   if (words.weight.length > 0) sentences.push(ended(`${words.weightIsOn} ${listed(words.weight, words.and)}`));
   return sentences;
 }

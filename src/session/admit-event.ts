@@ -2,7 +2,7 @@ import type { SessionEvent } from "./events.ts";
 import { foldSession } from "./fold-session.ts";
 
 /** What may still be added to a signed session: nothing in it is changed by these. */
-const AFTER_SIGNING: readonly SessionEvent["kind"][] = ["said", "incident", "judgement", "signed"];
+const AFTER_SIGNING: readonly SessionEvent["kind"][] = ["said", "incident", "judgement", "nextDay", "signed"];
 
 /**
  * Whether an event can follow the ones that are there.
@@ -30,7 +30,7 @@ export function refuseEvent(there: readonly SessionEvent[], event: SessionEvent)
   if (event.kind === "undone") return refuseUndo(there, event.event, state.signed !== null);
   if (event.kind === "settled" && state.phase !== "stopped") return "Nothing is stopped that could have settled.";
   if (state.signed !== null && !AFTER_SIGNING.includes(event.kind))
-    return "The session is signed; only words, a judgement or an incident can be added.";
+    return "The session is signed; only words, a judgement, an incident or the report of the day after can be added.";
   return null;
 }
 

@@ -8,7 +8,17 @@ const identifier = z.string().min(1).max(100);
 const freeWords = z.string().min(1).max(4000);
 const rungName = { activity: identifier, rung: identifier };
 const tenth = z.number().min(0).max(10);
-const HELP_WORDS = ["alone", "setUp", "standBy", "touching", "minimal", "moderate", "maximal", "dependent"] as const;
+/** Words of help, least first. */
+export const HELP_WORDS = [
+  "alone",
+  "setUp",
+  "standBy",
+  "touching",
+  "minimal",
+  "moderate",
+  "maximal",
+  "dependent",
+] as const;
 const helpWord = z.enum(HELP_WORDS);
 export type HelpWord = (typeof HELP_WORDS)[number];
 
@@ -98,6 +108,12 @@ export const SESSION_EVENT = z.discriminatedUnion("kind", [
     said: z.exactOptional(freeWords),
   }),
   event("settled", { words: z.exactOptional(freeWords) }),
+  /** What the person said on the day after; about one ladder where it names one. */
+  event("nextDay", {
+    activity: z.exactOptional(identifier),
+    pain: z.exactOptional(tenth),
+    tired: z.exactOptional(z.enum(["no", "sleptOff", "stillThere"])),
+  }),
   event("said", { words: freeWords }),
   event("judgement", { words: freeWords }),
   event("signed", { by: freeWords }),

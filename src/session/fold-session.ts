@@ -39,6 +39,7 @@ export function foldSession(events: readonly SessionEvent[]): SessionState {
     judgements: of("judgement"),
     incidents: of("incident"),
     calls: of("therapistCalled"),
+    nextDay: of("nextDay").at(-1) ?? null,
     signed,
     undone: [...undone],
     nextSequence: (all.at(-1)?.sequence ?? 0) + 1,

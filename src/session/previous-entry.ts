@@ -1,12 +1,14 @@
 import type { StopReason } from "./codes.ts";
 import type { HelpWord } from "./events.ts";
 import type { GaveWaySeen, ItemRecord, SessionState } from "./state.ts";
+import { type WorseSeen, worseSeen } from "./worse-seen.ts";
 
 /** One earlier session as the next case file carries it. */
 export interface PreviousEntry {
   date?: string;
   items: PreviousEntryItem[];
   stopped?: { because: StopReason };
+  nextDay?: { activity?: string; pain?: number; tired?: "no" | "sleptOff" | "stillThere" };
 }
 
 export interface PreviousEntryItem {
@@ -20,6 +22,7 @@ export interface PreviousEntryItem {
   pain?: number;
   exertion?: number;
   gaveWay?: GaveWaySeen;
+  worse?: WorseSeen;
 }
 
 /**
@@ -28,10 +31,20 @@ export interface PreviousEntryItem {
  */
 export function previousEntry(state: SessionState): PreviousEntry {
   const stop = state.stops.at(-1);
+  const { activity, pain, tired } = state.nextDay ?? {};
   return {
     ...(state.startedAt === null ? {} : { date: state.startedAt.slice(0, 10) }),
     items: state.items.map((item) => previousItem(item)),
     ...(stop === undefined || stop.settledBy !== null ? {} : { stopped: { because: stop.because } }),
+    ...(state.nextDay === null
+      ? {}
+      : {
+          nextDay: {
+            ...(activity === undefined ? {} : { activity }),
+            ...(pain === undefined ? {} : { pain }),
+            ...(tired === undefined ? {} : { tired }),
+          },
+        }),
   };
 }
 
@@ -47,6 +60,7 @@ function previousItem(item: ItemRecord): PreviousEntryItem {
   const pain = worst(item, "pain");
   const exertion = worst(item, "exertion");
   const gaveWay = exceptions.findLast((one) => one.gaveWay !== null)?.gaveWay ?? null;
+  const worse = worseSeen(item);
   return {
     activity,
     rung,
@@ -58,6 +72,7 @@ function previousItem(item: ItemRecord): PreviousEntryItem {
     ...(pain === null ? {} : { pain }),
     ...(exertion === null ? {} : { exertion }),
     ...(gaveWay === null ? {} : { gaveWay }),
+    ...(worse === null ? {} : { worse }),
   };
 }
 

@@ -68,6 +68,8 @@ export interface SessionState {
   readonly judgements: readonly EventOf<"judgement">[];
   readonly incidents: readonly EventOf<"incident">[];
   readonly calls: readonly EventOf<"therapistCalled">[];
+  /** The last report of the day after; null where none was taken. */
+  readonly nextDay: EventOf<"nextDay"> | null;
   readonly signed: EventOf<"signed"> | null;
   /** Events that a later one took back. */
   readonly undone: readonly string[];

@@ -11,6 +11,7 @@ import {
 } from "../../mechanics/pose/kinematics.ts";
 import type { Skin } from "../skin/build.ts";
 import type { SoftRow } from "./least-squares.ts";
+import { nearestOnTriangle } from "../skin/nearest.ts";
 import { nearestOnSkin, type SkinPlace } from "./site-place.ts";
 import {
   NO_SUPPORT,
@@ -107,9 +108,9 @@ export function supportRows(
   const miss = subtract(at, target);
   return (
     [
-      [n, 1.6],
-      [across, 0.35],
-      [along, 0.35],
+      [n, 2.2],
+      [across, 0.4],
+      [along, 0.4],
     ] as const
   ).map(([axis, weight]) => {
     const gradient = new Float64Array(jacobian[0].length);
@@ -119,6 +120,8 @@ export function supportRows(
   });
 }
 
+/** Skin about the place that may be met [m]. */
+const AROUND = 0.15;
 /** A part that is ready stays this far off [m]. */
 const STANDS_OFF = 0.03;
 
@@ -162,19 +165,27 @@ export function supportGap(
     if (own[kind] !== true) return;
     for (let k = 0; k < 3; k++) seen.add(helper.skin.triangles[3 * t + k] ?? 0);
   });
-  let least = Number.MAX_VALUE;
-  const near: Vector[] = [];
-  for (let i = 0; i < person.points.length; i += 3) {
-    const at: Vector = [person.points[i] ?? 0, person.points[i + 1] ?? 0, person.points[i + 2] ?? 0];
-    const v = subtract(at, place.at);
-    if (dot(v, v) < 0.03) near.push(at);
+  const corner = (i: number): Vector => [
+    person.points[3 * i] ?? 0,
+    person.points[3 * i + 1] ?? 0,
+    person.points[3 * i + 2] ?? 0,
+  ];
+  const near: (readonly [Vector, Vector, Vector])[] = [];
+  for (let t = 0; t < person.skin.triangleKinds.length; t++) {
+    const [a, b, c] = [0, 1, 2].map((k) => corner(person.skin.triangles[3 * t + k] ?? 0));
+    if (a === undefined || b === undefined || c === undefined) continue;
+    const v = subtract(a, place.at);
+    if (dot(v, v) < AROUND * AROUND) near.push([a, b, c]);
   }
+  let least = 1;
   for (const i of seen) {
     const at: Vector = [helper.points[3 * i] ?? 0, helper.points[3 * i + 1] ?? 0, helper.points[3 * i + 2] ?? 0];
-    for (const skinPoint of near) {
-      const v = subtract(at, skinPoint);
+    const from = subtract(at, place.at);
+    if (dot(from, from) > 4 * AROUND * AROUND) continue;
+    for (const [a, b, c] of near) {
+      const v = subtract(nearestOnTriangle(a, b, c, at), at);
       least = Math.min(least, dot(v, v));
     }
   }
-  return least === Number.MAX_VALUE ? 1 : Math.sqrt(least);
+  return Math.sqrt(least);
 }

@@ -102,17 +102,21 @@ export function strengthLikelihood(quantiles: readonly [number, number, number])
 export type TaskResult = "cannot" | "withHelp" | "withTouch" | "alone" | "aloneWell";
 export const TASK_RESULTS: readonly TaskResult[] = ["cannot", "withHelp", "withTouch", "alone", "aloneWell"];
 /** Log effort that separates the results, from the hardest: cannot above 1.6, help to 1.0, a touch to 0.8, alone, well below 0.5 (judgement). */
-const BORDERS = [Math.log(1.6), 0, Math.log(0.8), Math.log(0.5)] as const;
+export const EFFORT_BORDERS = [Math.log(1.6), 0, Math.log(0.8), Math.log(0.5)] as const;
 
 /**
  * A task seen: the result stands for a band of effort; other things than strength mostly make it worse.
  * @param delay mean of what other causes add to ln effort; 0.69 of it is taken off so that it does not flatter
  */
-export function taskOutcomes(delay: number): (logEffort: number) => readonly number[] {
+export const taskOutcomes = (delay: number): ((logEffort: number) => readonly number[]) =>
+  outcomesWithin(EFFORT_SPREAD, delay);
+
+/** The same with a spread of its own [ln]. */
+export function outcomesWithin(spread: number, delay: number): (logEffort: number) => readonly number[] {
   const centre = 0.69 * delay;
-  const below = (border: number, x: number) => cumulativeDelayed(border - x + centre, EFFORT_SPREAD, delay);
+  const below = (border: number, x: number) => cumulativeDelayed(border - x + centre, spread, delay);
   return (x) => {
-    const [b0, b1, b2, b3] = BORDERS.map((border) => below(border, x)) as [number, number, number, number];
+    const [b0, b1, b2, b3] = EFFORT_BORDERS.map((border) => below(border, x)) as [number, number, number, number];
     return [1 - b0, b0 - b1, b1 - b2, b2 - b3, b3].map((p) => Math.max(p, 1e-9));
   };
 }
@@ -122,8 +126,8 @@ export function taskLikelihood(result: TaskResult, delay: number): (logEffort: n
   const centre = 0.69 * delay;
   const found = TASK_RESULTS.indexOf(result);
   // The band of the result, by the two borders that hold it.
-  const harder = BORDERS[found - 1];
-  const easier = result === "alone" ? undefined : BORDERS[found];
+  const harder = EFFORT_BORDERS[found - 1];
+  const easier = result === "alone" ? undefined : EFFORT_BORDERS[found];
   return (x) => {
     const most = harder === undefined ? 1 : cumulativeDelayed(harder - x + centre, EFFORT_SPREAD, delay);
     const least = easier === undefined ? 0 : cumulativeDelayed(easier - x + centre, EFFORT_SPREAD, delay);

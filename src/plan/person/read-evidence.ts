@@ -17,6 +17,8 @@ import {
   taskLikelihood,
   taskOutcomes,
 } from "./evidence.ts";
+import { readLogs } from "./log-evidence.ts";
+import { RESULT_WORDS } from "./log-reading.ts";
 import { cumulative } from "./normal.ts";
 import { priorBelief, strengthOf } from "./prior.ts";
 import { SLOT_COUNT, slotIndex } from "./slots.ts";
@@ -45,7 +47,9 @@ export function readEvidence(findings: Findings, body: Body, keeper: PoseKeeper)
   return [
     ...findings.strength.map((entry) => readGrade(findings, body, entry)),
     ...findings.look.flatMap((entry, k) => readTask(entry, k, effortOf)),
-    ...readLogs(findings, effortOf),
+    ...readLogs(findings, effortOf, (id, where, task, { gaveWay: given }) =>
+      given === null ? [] : [gaveWay(id, where, task, given.joint, given.side)],
+    ),
   ];
 }
 
@@ -157,7 +161,7 @@ function readTask(
   const evidence: Evidence[] = [
     {
       id: `look.${entry.task}.${k}`,
-      words: `${place.words}: ${RESULTS[entry.result]}`,
+      words: `${place.words}: ${RESULT_WORDS[entry.result]}`,
       kind: "look",
       seenInFunction: true,
       quantity: { of: "effort", task },
@@ -171,14 +175,6 @@ function readTask(
     );
   return evidence;
 }
-
-const RESULTS = {
-  cannot: "cannot",
-  withHelp: "with help",
-  withTouch: "with a touch",
-  alone: "alone",
-  aloneWell: "alone and well",
-} as const;
 
 /** Standing up is another task from another seat: the nearest rung of the ladder by the height seen. */
 function rungFor(entry: LookEntry, usual: string): string {
@@ -198,35 +194,6 @@ function gaveWay(id: string, where: string, task: EffortModel, joint: string, si
     logLikelihood: gaveWayLikelihood,
     outcomes: null,
   };
-}
-
-/** A set logged is evidence like a task seen: done as planned counts as alone at that rung, help as what it was. */
-function readLogs(findings: Findings, effortOf: (activity: string, rung: string) => EffortModel | null): Evidence[] {
-  return findings.previous.slice(-6).flatMap((session, s) =>
-    session.items.flatMap((item, k): Evidence[] => {
-      if (item.done === "notDone" && item.gaveWay === null) return [];
-      const task = effortOf(item.activity, item.rung);
-      if (task === null) return [];
-      const helped = item.help !== null && !["alone", "setUp", "standBy", "touching"].includes(item.help);
-      const result =
-        item.done === "notDone" ? "cannot" : helped ? "withHelp" : item.help === "touching" ? "withTouch" : "alone";
-      const id = `log.${String(s).padStart(2, "0")}.${item.activity}.${item.rung}.${k}`;
-      const evidence: Evidence[] = [
-        {
-          id,
-          words: `logged ${item.activity}, ${item.rung}: ${RESULTS[result]}`,
-          kind: "log",
-          seenInFunction: true,
-          quantity: { of: "effort", task },
-          logLikelihood: taskLikelihood(result, 0.3),
-          outcomes: { found: TASK_RESULTS.indexOf(result), probabilities: taskOutcomes(0.3) },
-        },
-      ];
-      if (item.gaveWay !== null)
-        evidence.push(gaveWay(`${id}.gaveWay`, `logged ${item.activity}`, task, item.gaveWay.joint, item.gaveWay.side));
-      return evidence;
-    }),
-  );
 }
 
 /** The effort model of a look task, for ranking findings still to take. */

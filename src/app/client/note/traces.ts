@@ -10,6 +10,7 @@ const KINDS: Readonly<Record<SessionEvent["kind"], string>> = {
   stopped: "stop",
   settled: "settled",
   therapistCalled: "call",
+  nextDay: "the day after",
   said: "said",
   judgement: "you",
   signed: "signed",
