@@ -75,7 +75,7 @@ const EXPECTED: Readonly<Record<string, Expected>> = {
   },
   "nearly-walking": {
     guard: "left",
-    open: ["bars-strong-step/strong-foot-taps", "sit-to-stand/low-seat", "bridge/strong-foot-further"],
+    open: ["bars-strong-step/strong-foot-taps", "sit-to-stand/middle-seat", "bridge/strong-foot-further"],
     out: {
       "prone-on-elbows-hold-and-shift/over-a-wedge": "equipment",
       "prone-on-elbows-lift-and-reach/strong-arm-ahead": "effort",

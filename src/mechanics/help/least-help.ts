@@ -130,7 +130,7 @@ export function leastHelp(
 const MOST_RAISED = 2.5;
 
 /** Parts of the allowed share the program is asked for, in turn. */
-const TIGHTER = [1, 0.85, 0.7, 0.55] as const;
+const TIGHTER = [1, 0.93, 0.86, 0.8, 0.7, 0.55] as const;
 
 /** The helper's pushes as columns: one newton each. */
 function helpColumns(statics: Statics, pushes: readonly SitePush[]): ExtraColumns {
