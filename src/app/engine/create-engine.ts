@@ -11,6 +11,7 @@ import { answerCatalogue } from "./answer-catalogue.ts";
 import { answerEffort } from "./answer-effort.ts";
 import { answerArgument, answerSolved } from "./answer-argument.ts";
 import { answerPlan } from "./answer-plan.ts";
+import { answerWeek } from "./answer-week.ts";
 import { comparePlans } from "./compare-plans.ts";
 import type { Engine, RungName, Wishes } from "./engine.ts";
 import { learnedBetween } from "./learned.ts";
@@ -49,6 +50,7 @@ export async function createEngine(): Promise<Engine> {
     plan(file, minutes, wishes: Wishes = {}) {
       return answerSolved(planSession(people.today(file), minutes, wishes), minutes, wishes);
     },
+    week: (file, minutes, wishes = {}) => answerWeek(planSession(people.today(file), minutes, wishes)),
     effort(file, activity, rung) {
       const person = people.today(file);
       return person.rungs

@@ -4,6 +4,7 @@ import type { CaseFile } from "../contract/case-file.ts";
 import type { CheckAnswer } from "../contract/check-answer.ts";
 import type { RungEffort } from "../contract/effort-answer.ts";
 import type { PlanAnswer } from "../contract/plan-answer.ts";
+import type { WeekAnswer } from "../contract/week-answer.ts";
 import type { LearnedAnswer } from "./learned.ts";
 import type { OwnRung } from "./own-activities.ts";
 import type { OwnStart, OwnTrial } from "./own-rung.ts";
@@ -113,6 +114,8 @@ export interface Engine {
   readonly version: { readonly product: string; readonly knowledge: string };
   check(caseFile: CaseFile): CheckAnswer;
   plan(caseFile: CaseFile, minutes: number, wishes?: Wishes): PlanAnswer;
+  /** The week from today's plan: days, ladders that alternate, rest, what is expected, what is looked at again; and the log of every ladder. */
+  week(caseFile: CaseFile, minutes: number, wishes?: Wishes): WeekAnswer;
   effort(caseFile: CaseFile, activity: string, rung?: string): readonly RungEffort[];
   /** With a case, that person's own rungs stand behind it. */
   catalogue(caseFile?: CaseFile | null): CatalogueAnswer;

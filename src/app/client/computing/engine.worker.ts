@@ -24,6 +24,7 @@ const ANSWERS: Answers = {
   version: async () => (await engine()).version,
   check: async (...args) => (await engine()).check(...args),
   plan: async (...args) => (await engine()).plan(...args),
+  week: async (...args) => (await engine()).week(...args),
   effort: async (...args) => (await engine()).effort(...args),
   catalogue: async (...args) => (await engine()).catalogue(...args),
   absence: async (...args) => (await engine()).absence(...args),
