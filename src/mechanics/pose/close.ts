@@ -212,7 +212,7 @@ function relax(
     const held = sunkBalls(body, frames, below);
     for (const ball of held) rows.push(firmRow(body, frames, ball));
     // Skin on skin bends so sharply that the full wish can swing about for ever: late steps wish less, the last ones only close.
-    const patience = steps < 40 ? 1 : steps < 80 ? 0.2 : 0;
+    const patience = steps < 18 ? 1 : steps < 50 ? 0.2 : 0;
     const wish = wishFor(body, configuration, aim, (residual < 0.02 ? 1 : 0.5) * patience);
     const { step, multipliers } = stepWithinLimits(body, configuration, rows, wish, general, limits);
     // Skin that has to be pulled down to stay on the mat is let go.
@@ -224,7 +224,7 @@ function relax(
     const share = Math.min(1, 0.35 / Math.max(largest, 1e-12));
     configuration = moved(configuration, step, share, limits);
     const sunk = rows.slice(wanted).reduce((most, row) => Math.max(most, -row.error), 0);
-    if (share === 1 && largest < 1e-5 && residual < 1e-6 && sunk < 1e-5) break;
+    if (share === 1 && largest < 1e-4 && residual < 1e-6 && sunk < 1e-5) break;
   }
   const frames = placeFrames(body, configuration);
   residual = rowsOf(frames).reduce((most, row) => Math.max(most, Math.abs(row.error)), 0);

@@ -153,19 +153,48 @@ export function pointGradient(
   return gradient;
 }
 
-/** How the whole body's centre of mass moves, as pointJacobian. */
+/** How the whole body's centre of mass moves, as pointJacobian: each angle carries the mass beyond it. */
 export function centreJacobian(body: Body, frames: Frames): readonly [Float64Array, Float64Array, Float64Array] {
   const size = ROOT_FREEDOMS + body.angles.length;
   const rows = [new Float64Array(size), new Float64Array(size), new Float64Array(size)] as const;
-  let total = 0;
-  for (const segment of body.segments) total += segment.mass;
-  for (const { index, centre, mass } of body.segments) {
-    const part = pointJacobian(body, frames, index, pointInRoom(body, frames, index, centre));
-    const reach = reachOf(body, index);
-    for (const k of [0, 1, 2] as const) {
-      const row = rows[k];
-      for (const i of reach) row[i] = (row[i] ?? 0) + ((part[k][i] ?? 0) * mass) / total;
-    }
+  const count = body.segments.length;
+  const mass = new Float64Array(count);
+  const moment = new Float64Array(3 * count);
+  for (let s = count - 1; s >= 0; s--) {
+    const segment = body.segments[s];
+    if (segment === undefined) continue;
+    const at = pointInRoom(body, frames, s, segment.centre);
+    mass[s] = (mass[s] ?? 0) + segment.mass;
+    for (const k of [0, 1, 2] as const) moment[3 * s + k] = (moment[3 * s + k] ?? 0) + segment.mass * at[k];
+    const { parent } = segment;
+    if (parent === null) continue;
+    mass[parent] = (mass[parent] ?? 0) + (mass[s] ?? 0);
+    for (const k of [0, 1, 2] as const)
+      moment[3 * parent + k] = (moment[3 * parent + k] ?? 0) + (moment[3 * s + k] ?? 0);
+  }
+  const total = mass[0] ?? 1;
+  const root = frames.positions[0] ?? ZERO;
+  // Arm of all mass beyond a joint, times that mass.
+  const armOf = (s: number, from: Vector): Vector => [
+    (moment[3 * s] ?? 0) - (mass[s] ?? 0) * from[0],
+    (moment[3 * s + 1] ?? 0) - (mass[s] ?? 0) * from[1],
+    (moment[3 * s + 2] ?? 0) - (mass[s] ?? 0) * from[2],
+  ];
+  const arm = armOf(0, root);
+  for (const k of [0, 1, 2] as const) rows[k][k] = 1;
+  rows[1][3] = -arm[2] / total;
+  rows[2][3] = arm[1] / total;
+  rows[0][4] = arm[2] / total;
+  rows[2][4] = -arm[0] / total;
+  rows[0][5] = -arm[1] / total;
+  rows[1][5] = arm[0] / total;
+  for (let i = 0; i < body.angles.length; i++) {
+    const s = body.segmentOfAngle[i] ?? 0;
+    const axis = frames.axes[i] ?? ZERO;
+    const [x, y, z] = armOf(s, frames.positions[s] ?? ZERO);
+    rows[0][ROOT_FREEDOMS + i] = (axis[1] * z - axis[2] * y) / total;
+    rows[1][ROOT_FREEDOMS + i] = (axis[2] * x - axis[0] * z) / total;
+    rows[2][ROOT_FREEDOMS + i] = (axis[0] * y - axis[1] * x) / total;
   }
   return rows;
 }
