@@ -1,6 +1,7 @@
 import type { RungToday } from "../../plan/assess/rung-today.ts";
 import type { Reason } from "../../plan/eligibility/reason.ts";
 import type { Guard } from "../../plan/guard.ts";
+import { lookAgain } from "../../plan/person/look-again.ts";
 import type { PlannedItem, Session } from "../../plan/session/session-plan.ts";
 import { PURPOSE_WORDS } from "../../plan/session/needs.ts";
 import { EMERGENCY } from "./standing-texts.ts";
@@ -93,7 +94,10 @@ export function answerPlan(
     })),
     whyShort: solved.whyShort ?? null,
     changesSinceLast: session === null ? [] : changesSince(person, session),
-    takeNext: takeNextOf(person, session),
+    takeNext: [
+      ...lookAgain(person.model).map(({ sentence, because }) => ({ finding: sentence, wouldChange: because })),
+      ...takeNextOf(person, session),
+    ],
     contradictions: person.model.disagreements.map((each) => {
       const entry = person.model.trail.find((trail) => trail.id === each.finding);
       const words = entry?.words ?? each.finding;

@@ -1,6 +1,7 @@
 import { wasAway } from "../../practice/dosing/judge-ladder.ts";
 import { WEEK_FIGURES, WEEK_REST } from "../../practice/dosing/week.data.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
+import { lookAgain } from "../../plan/person/look-again.ts";
 import { absenceFrom, stepOnLadder } from "../../plan/session/ladder-step.ts";
 import { PURPOSE_WORDS } from "../../plan/session/needs.ts";
 import type { PlannedItem } from "../../plan/session/session-plan.ts";
@@ -175,6 +176,9 @@ function lookAgainOf(
   const next = takeNextOf(person, session)[0];
   return [
     ...(wasAway(absence) ? [on(1, LOOK_AGAIN.absence)] : []),
+    ...lookAgain(person.model).map(({ sentence, because }) =>
+      on(1, { text: `${sentence} ${because}`, source: "judgement", seen: "judgement" }),
+    ),
     ...(next === undefined
       ? []
       : [on(1, { text: `${next.finding} ${next.wouldChange}`, source: "judgement", seen: "judgement" })]),

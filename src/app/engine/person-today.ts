@@ -10,6 +10,7 @@ import { ownRanges } from "../../plan/assess/own-ranges.ts";
 import type { Findings } from "../../plan/findings.ts";
 import { buildPersonModel, type PersonModel } from "../../plan/person/model.ts";
 import { readEvidence } from "../../plan/person/read-evidence.ts";
+import { judgeWorsening } from "../../plan/worsening.ts";
 import { findWays, type Ways } from "../../plan/session/ways.ts";
 import type { Activity, Rung } from "../../practice/activities/activity.ts";
 import { type Caution, cautionsFor } from "../../practice/precautions/cautions.ts";
@@ -133,8 +134,11 @@ export function keepPeople(solver: LinearSolver): People {
           return ways;
         },
         hold: joinHolds(
-          judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }),
-          vitals.hold,
+          joinHolds(
+            judgeHolds(precautions, { daysSinceOnset: findings.daysSinceOnset, stroke: findings.stroke }),
+            vitals.hold,
+          ),
+          judgeWorsening(findings),
         ),
         cautions: [...cautionsOfFamily(file), ...cautionsFor(precautions, findings.medicines), ...vitals.cautions],
       };

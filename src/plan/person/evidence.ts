@@ -9,6 +9,8 @@ export interface EffortModel {
   logGradient(strengths: Float64Array, into: Float64Array): void;
   /** Share of the cubed effort that each named joint takes, for "where it gave way". */
   jointShare(strengths: Float64Array, joint: string): number;
+  /** The same task, closer near these strengths; absent where it is exact everywhere. */
+  refined?(near: readonly Float64Array[]): EffortModel;
 }
 
 /** A finding put as a statement about one quantity x: x = the latent strength itself, or the log effort of a task. */
@@ -77,20 +79,28 @@ function shareLogit(task: EffortModel, strengths: Float64Array, joint: string): 
   return Math.log(share / (1 - share));
 }
 
-/** Spread of the log effort that the model and the day leave open (judgement). */
-export const EFFORT_SPREAD = Math.hypot(0.28, 0.2);
+/** Spread of ln effort of one pose that the model of this body leaves open: mechanics (judgement) and reading it off (derived). */
+export const MODEL_SPREAD = Math.hypot(0.28, 0.12);
+/** Spread of ln effort from one day to the next (judgement). */
+export const DAY_SPREAD = 0.2;
+/** Spread of the log effort that the model and the day leave open. */
+export const EFFORT_SPREAD = Math.hypot(MODEL_SPREAD, DAY_SPREAD);
 /** Chance that a grade was simply taken or written wrong, and came out as any of fourteen grades (judgement). */
 const LAPSE = 0.01;
 const GRADE_COUNT = 14;
 
+/** Spread of ln s from one examiner, and one day, to another for the same grade (judgement; two examiners agree with kappa 0.78). */
+export const EXAMINER_SPREAD = 0.28;
+
 /**
  * A grade or a reading, as a skewed bell over ln s.
  * @param quantiles the 5th, 50th and 95th percentile of the fraction of normal that goes with the finding
+ * @param examiner spread of ln s that the examiner adds
  */
-export function strengthLikelihood(quantiles: readonly [number, number, number]): (z: number) => number {
+export function strengthLikelihood(quantiles: readonly [number, number, number], examiner = 0): (z: number) => number {
   const [low, middle, high] = quantiles.map((each) => Math.log(Math.max(each, 0.004))) as [number, number, number];
-  const below = Math.max((middle - low) / 1.645, 0.08);
-  const above = Math.max((high - middle) / 1.645, 0.08);
+  const below = Math.hypot(Math.max((middle - low) / 1.645, 0.08), examiner);
+  const above = Math.hypot(Math.max((high - middle) / 1.645, 0.08), examiner);
   return (z) => {
     const off = Math.log(Math.max(strengthOf(z), 0.002)) - middle;
     const spread = off < 0 ? below : above;

@@ -1,13 +1,15 @@
 import type { Findings, PreviousItem } from "../findings.ts";
 import {
+  DAY_SPREAD,
   EFFORT_BORDERS,
   type EffortModel,
   type Evidence,
+  MODEL_SPREAD,
   outcomesWithin,
   TASK_RESULTS,
   type TaskResult,
 } from "./evidence.ts";
-import { AGE_SPREAD, DAY_SPREAD, LOG_DELAY, LOG_READINGS, MODEL_SPREAD, SESSIONS_READ } from "./log-reading.data.ts";
+import { AGE_SPREAD, LOG_DELAY, LOG_READINGS, SESSIONS_READ } from "./log-reading.data.ts";
 import { type LogReading, readLoggedItem } from "./log-reading.ts";
 import { cumulativeDelayed, density } from "./normal.ts";
 

@@ -15,10 +15,6 @@ export interface LogReadingRow {
 
 /** What other causes than strength add to ln effort of a logged set on an ordinary day: the mean. Judgement. */
 export const LOG_DELAY = 0.3;
-/** Spread of ln effort of one rung that stays the same from day to day: what the model of this body does not know. Judgement. */
-export const MODEL_SPREAD = 0.28;
-/** Spread of ln effort from one day to the next. Judgement. */
-export const DAY_SPREAD = 0.2;
 /** What each session since adds to it, for a body that recovers meanwhile [ln]. Judgement. */
 export const AGE_SPREAD = 0.05;
 /** Sessions looked back at. */

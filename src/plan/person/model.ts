@@ -2,6 +2,7 @@ import { approximateBelief, type Site } from "./approximation.ts";
 import { type Disagreement, findDisagreements } from "./disagreement.ts";
 import type { Evidence } from "./evidence.ts";
 import { type Belief, type Pattern, priorBelief, strengthOf } from "./prior.ts";
+import { refineTasks } from "./refine.ts";
 import { drawStrengths, type StrengthSamples, weightedRange } from "./samples.ts";
 import { SLOT_COUNT } from "./slots.ts";
 
@@ -43,7 +44,8 @@ const DRAWS = 600;
  */
 export function buildPersonModel(pattern: Pattern, findings: readonly Evidence[], draws = DRAWS): PersonModel {
   const prior = priorBelief(pattern);
-  const evidence = [...findings].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  const sorted = [...findings].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+  const evidence = refineTasks(sorted, approximateBelief(prior, sorted).belief);
   const first = approximateBelief(prior, evidence);
   const disagreements = findDisagreements(first.belief, evidence, first.sites);
   const setAside = new Set(disagreements.flatMap((each) => (each.setAside === null ? [] : [each.setAside])));

@@ -9,6 +9,7 @@ import type { PoseKeeper } from "../assess/prepared.ts";
 import { LOOK_PLACES } from "../eligibility/look-places.data.ts";
 import type { Findings, GradeCode, LookEntry, LookTask, StrengthEntry } from "../findings.ts";
 import {
+  EXAMINER_SPREAD,
   type EffortModel,
   type Evidence,
   gaveWayLikelihood,
@@ -100,7 +101,7 @@ function readGrade(findings: Findings, body: Body, entry: StrengthEntry): Eviden
       kind: "grade",
       seenInFunction: false,
       quantity: { of: "strength", slot },
-      logLikelihood: strengthLikelihood(quantiles),
+      logLikelihood: strengthLikelihood(quantiles, EXAMINER_SPREAD),
       outcomes: gradeOutcomes(findings, body, key, reading.grade),
     };
   }

@@ -17,8 +17,8 @@ const N = SLOT_COUNT;
 const WIDEN = 1.08;
 const SEED = 20260317;
 /** Below this share of effective draws the draws are moved toward the target. */
-const ENOUGH = 0.1;
-const MOVES = 2;
+const ENOUGH = 0.2;
+const MOVES = 4;
 /** As many draws are moved where draws have to be; each move costs several looks at every finding. */
 const MOVED_DRAWS = 200;
 
@@ -97,7 +97,8 @@ function sliceMove(
   return z;
 }
 
-function placed(mean: Float64Array, root: Float64Array, noise: Float64Array, sign: 1 | -1): Float64Array {
+/** A draw: the mean with noise laid out along the root. */
+export function placed(mean: Float64Array, root: Float64Array, noise: Float64Array, sign: 1 | -1): Float64Array {
   const z = new Float64Array(N);
   for (let i = 0; i < N; i++) {
     let sum = 0;
@@ -107,7 +108,8 @@ function placed(mean: Float64Array, root: Float64Array, noise: Float64Array, sig
   return z;
 }
 
-function lowerRoot(covariance: Float64Array, widen: number): Float64Array {
+/** Lower triangular root of a covariance, row by row, its variances made larger by a factor. */
+export function lowerRoot(covariance: Float64Array, widen: number): Float64Array {
   const root = new Float64Array(N * N);
   for (let j = 0; j < N; j++) {
     let diagonal = (covariance[j * N + j] ?? 0) * widen + 1e-9;

@@ -33,22 +33,32 @@ const SLOT_OF: ReadonlyMap<StrengthId, number> = new Map(STRENGTH_IDS.map((id, i
 /** A healthy body's effort above this is scaled away: a healthy person passes every task of the look (judgement). */
 const HEALTHY_EFFORT = 0.33;
 const LEAST = 1e-3;
+/** How far from the upper bound toward the lower one the answer is taken to lie, in logarithms: near a kept solution the upper is the closer (derived: 175 strengths solved again; ln effort then off by 0.12, unbiased). */
+const TOWARD_BELOW = 0.35;
 
 /**
  * How hard a pose is at any strengths, without solving again: from a few kept solutions, bounds from both sides on the
- * cube norm of the efforts, and their geometric mean. Above: the kept forces stay what they are. Below: no sharing of the
+ * cube norm of the efforts, and a point between. Above: the kept forces stay what they are. Below: no sharing of the
  * load does better than the kept solution's own weights allow.
  * @param anchors strengths at which it is solved once
  * @returns null where the pose cannot be held at full strength
  */
 export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float64Array[]): EffortModel | null {
   const healthy = keep(prepared, new Float64Array(SLOT_COUNT).fill(1));
-  if (healthy === null) return null;
-  const kept = [healthy];
+  return healthy === null ? null : effortsFrom(prepared, healthy, solveAt(prepared, [healthy], anchors));
+}
+
+/** Further solutions, each started from the one before it. */
+function solveAt(prepared: PreparedPose, known: readonly Kept[], anchors: readonly Float64Array[]): Kept[] {
+  const kept = [...known];
   for (const anchor of anchors) {
     const next = keep(prepared, anchor, kept[kept.length - 1]?.sharing);
     if (next !== null) kept.push(next);
   }
+  return kept;
+}
+
+function effortsFrom(prepared: PreparedPose, healthy: Kept, kept: readonly Kept[]): EffortModel {
   const scale = Math.log(Math.max(1, Math.cbrt(healthy.ownSum) / HEALTHY_EFFORT));
   const inverse = new Float64Array(SLOT_COUNT + 1).fill(1);
   let last = healthy;
@@ -73,7 +83,10 @@ export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float6
     logEffort(strengths) {
       const { above, by } = cheapest(strengths);
       const below = Math.min(lower(by, inverse), above);
-      return (Math.log(Math.max(above, 1e-12)) + Math.log(Math.max(below, 1e-12))) / 6 - scale;
+      return (
+        ((1 - TOWARD_BELOW) * Math.log(Math.max(above, 1e-12)) + TOWARD_BELOW * Math.log(Math.max(below, 1e-12))) / 3 -
+        scale
+      );
     },
     logGradient(strengths, into) {
       into.fill(0);
@@ -95,6 +108,7 @@ export function keepTaskEfforts(prepared: PreparedPose, anchors: readonly Float6
       });
       return own / Math.max(above, 1e-12);
     },
+    refined: (near) => effortsFrom(prepared, healthy, solveAt(prepared, kept, near)),
   };
 }
 
