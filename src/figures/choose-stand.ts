@@ -7,15 +7,13 @@ import { usualView } from "./views.ts";
 /** Tried in this order where the stated stand hides a hand or passes through the person, until one does neither. */
 const OTHER_STANDS: readonly Stand[] = [
   { ...STATED_STAND, firmness: 3 },
-  { ...STATED_STAND, along: 0.16, firmness: 2 },
-  { ...STATED_STAND, along: -0.16, firmness: 2 },
   { ...STATED_STAND, swapped: true, firmness: 2 },
-  { ...STATED_STAND, along: 0.3, back: 0.04, firmness: 2 },
+  { ...STATED_STAND, along: -0.16, firmness: 2 },
+  { ...STATED_STAND, along: 0.16, firmness: 2 },
   { ...STATED_STAND, along: -0.3, back: 0.04, firmness: 2 },
-  { ...STATED_STAND, along: 0.16, swapped: true, firmness: 2 },
+  { ...STATED_STAND, along: 0.3, back: 0.04, firmness: 2 },
   { ...STATED_STAND, along: -0.16, swapped: true, firmness: 2 },
-  { ...STATED_STAND, along: 0.45, back: -0.06, firmness: 2 },
-  { ...STATED_STAND, along: -0.45, back: -0.06, firmness: 2 },
+  { ...STATED_STAND, along: 0.16, swapped: true, firmness: 2 },
 ];
 
 /** Clothes and flesh give this much [m]. */
@@ -23,7 +21,10 @@ const GIVES = 0.02;
 /** Deeper than this, another stand is looked for [m]. */
 const TOO_DEEP = 0.03;
 /** Palms further than this off their place are no hold [m]. */
-const OFF_PLACE = 0.011;
+const OFF_PLACE = 0.0145;
+
+/** A stand with no fault may show a little less of the rest, in points of the view. */
+const FINE_IS_WORTH = 1.5;
 
 interface Judged {
   readonly prepared: PreparedScene;
@@ -40,7 +41,7 @@ export function prepareBestStand(input: SceneInput): { readonly prepared: Prepar
   for (const departs of OTHER_STANDS) {
     const other = { ...departs, hold: helper.hold };
     const judged = judge(input, prepareScene(input, other), other);
-    if (judged.worth <= best.worth) continue;
+    if (judged.worth <= best.worth - (judged.fine ? FINE_IS_WORTH : 0)) continue;
     best = judged;
     stand = other;
     if (best.fine) break;
@@ -54,7 +55,7 @@ function judge(input: SceneInput, prepared: PreparedScene, stand: Stand): Judged
   if (helper === null || person === undefined || helperPerson === undefined) return { prepared, worth: 0, fine: true };
   const through = helperThroughPerson(helperPerson, person)[0]?.depth ?? 0;
   const touching = helper.palms.filter((palm) => !palm.ready);
-  const off = touching.reduce((most, palm) => Math.max(most, Math.abs(palm.signedGap), 0.8 * palm.siteMiss), 0);
+  const off = touching.reduce((most, palm) => Math.max(most, Math.abs(palm.signedGap), palm.siteMiss), 0);
   // Another stand that does not hold the person is not worth looking at.
   if (off > 2 * OFF_PLACE && stand !== STATED_STAND) return { prepared, worth: Number.NEGATIVE_INFINITY, fine: false };
   const found = searchView(prepared, usualView(body, frames, input.specification ?? null, true), null, false);

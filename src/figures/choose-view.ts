@@ -36,10 +36,14 @@ export function frameFor(
 /** First all round at three heights, then nearer steps about the best. */
 const AROUND = [0, 20, -20, 40, -40, 60, -60, 80, -80, 100, -100, 120, -120, 140, -140, 160, -160, 180] as const;
 const RAISES = [0, 13, 28] as const;
+const FEWER_RAISES = [0, 24] as const;
+/** A close-up may look from higher up. */
+const CLOSE_RAISES = [0, 13, 28, 45] as const;
 const NEARER_TURNS = [-9, 0, 9] as const;
 const NEARER_RAISES = [-7, 0, 7] as const;
 const LOWEST_DEG = 6;
 const HIGHEST_DEG = 52;
+const HIGHEST_CLOSE_DEG = 75;
 const LOOKED_AT_AGAIN = 3;
 /** A hand should be seen at least this much. */
 export const WANTED_VISIBLE = 0.6;
@@ -64,7 +68,7 @@ export function chooseView(prepared: PreparedScene, usual: View, moves: FreeLimb
 
 /**
  * The same with what the view shows; null where there is no helper to turn round.
- * @param closely also looks about the best of the views
+ * @param closely looks from more heights, and about the best of the views
  */
 export function searchView(
   prepared: PreparedScene,
@@ -103,6 +107,7 @@ function worthOf(shown: Shown, moves: FreeLimb | null): number {
     4.2 * first +
     (first === 1 ? 1.8 : 0) +
     3.2 * other +
+    (first === 1 || other === 1 ? 2 : 0) +
     (first === 1 && other === 1 ? 1.8 : 0) +
     3.4 * Math.min(shown.person, 0.92) -
     7 * Math.max(0, 0.74 - shown.person) -
@@ -120,13 +125,19 @@ export function chooseCloseView(prepared: PreparedScene, usual: View, hand: numb
   const helperPerson = prepared.people[1];
   if (palm === undefined || helperPerson === undefined) return usual;
   const solids = solidsOf(prepared);
-  return bestAround(usual, (view) => {
-    const frame = frameFor(prepared, view, { width: 72 }, { at: palm.site.at, radius });
-    const buffer = paint(frame.camera, frame.width, frame.height, 1, solids);
-    const seen = handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand);
-    const turned = 0.006 * turnOf(view, usual) + 0.012 * Math.abs(view.elevationDeg - usual.elevationDeg);
-    return { view, value: Math.min(seen, 0.85) * 10 - turned };
-  }).view;
+  return bestAround(
+    usual,
+    (view) => {
+      const frame = frameFor(prepared, view, { width: 72 }, { at: palm.site.at, radius });
+      const buffer = paint(frame.camera, frame.width, frame.height, 1, solids);
+      const seen = handVisibility(buffer, frame.camera, helperPerson.skin, helperPerson.points, palm.hand);
+      const turned = 0.006 * turnOf(view, usual) + 0.012 * Math.abs(view.elevationDeg - usual.elevationDeg);
+      return { view, value: Math.min(seen, 0.85) * 10 - turned };
+    },
+    true,
+    CLOSE_RAISES,
+    HIGHEST_CLOSE_DEG,
+  ).view;
 }
 
 const turnOf = (view: View, usual: View): number => {
@@ -138,15 +149,17 @@ function bestAround<Found extends { readonly view: View; readonly value: number 
   usual: View,
   lookFrom: (view: View) => Found,
   closely = true,
+  raises: readonly number[] = closely ? RAISES : FEWER_RAISES,
+  highestDeg: number = HIGHEST_DEG,
 ): Found {
   let best = lookFrom(usual);
   const tried: Found[] = [best];
   const look = (turn: number, elevation: number, from: View): void => {
     const azimuthDeg = from.azimuthDeg + turn;
-    const elevationDeg = Math.max(LOWEST_DEG, Math.min(HIGHEST_DEG, elevation));
+    const elevationDeg = Math.max(LOWEST_DEG, Math.min(highestDeg, elevation));
     tried.push(lookFrom({ azimuthDeg, elevationDeg }));
   };
-  for (const raise of RAISES) for (const turn of AROUND) look(turn, usual.elevationDeg + raise, usual);
+  for (const raise of raises) for (const turn of AROUND) look(turn, usual.elevationDeg + raise, usual);
   const promising = [...tried].sort((a, b) => b.value - a.value).slice(0, closely ? LOOKED_AT_AGAIN : 0);
   for (const { view } of promising)
     for (const turn of NEARER_TURNS)

@@ -14,7 +14,15 @@ export function offTheSheet(layer: MarksLayer, width: number, height: number): n
   }
   for (const [, d = ""] of `${layer.under}${layer.over}`.matchAll(/ d="([^"]+)"/g)) {
     const numbers = (d.match(/-?(?:\d+\.?\d*|\.\d+)/g) ?? []).map(Number);
-    for (let i = 0; i + 1 < numbers.length; i += 2) reach(numbers[i] ?? 0, numbers[i + 1] ?? 0);
+    // A bent arrow's middle number pair is only pulled toward: the line itself goes half as far.
+    const bent = d.includes("Q") && numbers.length === 6;
+    for (let i = 0; i + 1 < numbers.length; i += 2) {
+      const at = (k: number): number =>
+        bent && i === 2
+          ? (numbers[k - 2] ?? 0) / 4 + (numbers[k] ?? 0) / 2 + (numbers[k + 2] ?? 0) / 4
+          : (numbers[k] ?? 0);
+      reach(at(i), at(i + 1));
+    }
   }
   return most;
 }

@@ -6,12 +6,14 @@ import { SIDES } from "../../quantity/sides.ts";
 import type { Vector } from "../../quantity/vectors.ts";
 import type { PreparedScene } from "../scene.ts";
 import { discRadius } from "./draw-marks.ts";
-import type { FreeLimb } from "./ghost.ts";
+import { type FreeLimb, movedEnd } from "./ghost.ts";
 
 /** The largest disc that a picture leaves room for carries this share of the body. */
 const LARGEST_SHARE = 0.6;
 /** A push ends on the skin and begins this far outside it [m]. */
 const PUSH = 0.16;
+/** An arrow's head and bend reach this far round its ends [m]. */
+const ARROW = 0.1;
 /** Half a limb's thickness [m]. */
 const HALF_LIMB = 0.08;
 const LIMB_SEGMENTS: Readonly<Record<"arm" | "leg", readonly LimbSegment[]>> = {
@@ -28,13 +30,11 @@ export function roomForMarks(
   const { body, frames, helper } = prepared;
   const room: number[] = [];
   const around = (at: Vector, level: number, up: number): void => {
-    for (const [x, y] of [
-      [1, 0],
-      [-1, 0],
-      [0, 1],
-      [0, -1],
-    ] as const)
-      room.push(at[0] + x * level, at[1] + y * level, at[2] + up, at[0] + x * level, at[1] + y * level, at[2] - up);
+    for (let k = 0; k < 8; k++) {
+      const x = at[0] + Math.cos((k * Math.PI) / 4) * level;
+      const y = at[1] + Math.sin((k * Math.PI) / 4) * level;
+      room.push(x, y, at[2] + up, x, y, at[2] - up);
+    }
   };
   for (const contact of pose?.contacts ?? []) {
     if (typeof contact.on !== "string") continue;
@@ -47,6 +47,11 @@ export function roomForMarks(
   for (const { site } of helper?.palms ?? []) {
     const { at, outward } = site;
     room.push(at[0] + outward[0] * PUSH, at[1] + outward[1] * PUSH, at[2] + outward[2] * PUSH);
+  }
+  if (start !== null) {
+    const { from, to } = movedEnd(prepared, start.configuration, start.moves);
+    around(from, ARROW, ARROW);
+    around(to, ARROW, ARROW);
   }
   const [limb] = start?.moves.split(".") ?? [];
   if (start !== null && (limb === "arm" || limb === "leg")) {
