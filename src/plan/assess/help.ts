@@ -114,7 +114,7 @@ export function findHelp(
 }
 
 /** "The weak elbow would fold." with the side in weak and strong words. */
-export function folding(asks: PoseAsks): string {
+export function folding(asks: Pick<PoseAsks, "limiting">): string {
   const { joint, side } = asks.limiting;
   return joint === "trunk" || side === null ? "The trunk would give." : `The ${side} ${joint} would fold.`;
 }

@@ -13,7 +13,7 @@ import { askPose, middleOf, type PoseAsks } from "./efforts.ts";
 import { findHelp, folding, type HelpToday, type NotEnough } from "./help.ts";
 import { poseOf } from "./posed.ts";
 import type { PoseKeeper, PreparedPose } from "./prepared.ts";
-import { CLOSE } from "./settings.ts";
+import { CLOSE, FAR_OVER } from "./settings.ts";
 
 /** A rung as it stands for this person today. */
 export interface RungToday {
@@ -110,9 +110,12 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
       detail: `With straight knees the ${short.side} hip folds ${short.needs} degrees here and the straight leg goes to ${short.has}: bend the knees or sit on a wedge.`,
       source: "common-practice",
     });
+  const asksLater = once(() => {
+    const answer = askPose(prepared, draws, middle.sharing);
+    return "because" in answer ? null : answer;
+  });
   if (out.length > 0) {
     // What is out by a rule needs neither its range nor a helper worked out until somebody asks.
-    let known: PoseAsks | null | undefined;
     return {
       ...base,
       eligible: false,
@@ -121,13 +124,39 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
       helpers: rules.helpers,
       prepared,
       get asks() {
-        if (known === undefined) {
-          const answer = askPose(prepared, draws, middle.sharing);
-          known = "because" in answer ? null : answer;
-        }
-        return known;
+        return asksLater();
       },
       help: null,
+    };
+  }
+  const seenHelp = helpAsSeen(seen, index);
+  const { hardest } = middle;
+  if (seenHelp === null && hardest !== null && hardest.effort > FAR_OVER) {
+    // Even on an ordinary day more than half would be the helper's: range and help wait until somebody asks.
+    const helpLater = once(() => {
+      const asks = asksLater();
+      if (asks === null) return null;
+      const found = findHelp(findings, precautions, rung, prepared, asks, rules.helpers, context.solver);
+      return "rule" in found ? null : found;
+    });
+    out.push({
+      rule: "effort",
+      detail: `${folding({ limiting: hardest })} It would ask ${inTimes(hardest.effort)} of what it has even on an ordinary day: more than half of the work would be the helper's. A lower rung trains more.`,
+      source: "common-practice",
+    });
+    return {
+      ...base,
+      eligible: false,
+      out,
+      mind,
+      helpers: rules.helpers,
+      prepared,
+      get asks() {
+        return asksLater();
+      },
+      get help() {
+        return helpLater();
+      },
     };
   }
   const asked = askPose(prepared, draws, middle.sharing);
@@ -141,7 +170,6 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
   }
   let help: HelpToday | null = null;
   const found = findHelp(findings, precautions, rung, prepared, asked, rules.helpers, context.solver);
-  const seenHelp = helpAsSeen(seen, index);
   if (seenHelp !== null && ("rule" in found || found.code < seenHelp.code)) {
     if (asked.cautious > 1.15)
       mind.push({
@@ -180,6 +208,15 @@ export function assessRung(context: AssessContext, activity: Activity, rung: Run
       });
   }
   return { ...base, eligible: out.length === 0, out, mind, helpers: rules.helpers, prepared, asks: asked, help };
+}
+
+/** Works something out when it is first asked for, once. */
+function once<T>(work: () => T): () => T {
+  let known: { readonly value: T } | null = null;
+  return () => {
+    known ??= { value: work() };
+    return known.value;
+  };
 }
 
 /** Whether a little more or less strength could turn the verdict. */

@@ -19,6 +19,12 @@ export function wordOfEffort(cautious: number): EffortWord {
 }
 
 /**
+ * Effort at the middle strength from which a rung is out without more ado: to bring twice what there is down to all there
+ * is takes half of the work, and the plan goes by a weaker draw than the middle one.
+ */
+export const FAR_OVER = 2.5;
+
+/**
  * Where a verdict is called close: a figure this near the border that decided it. Wide enough that a twentieth more or less
  * strength turns no verdict that is not called so (counted over the catalogue in `test/steadiness.test.ts`).
  */

@@ -27,6 +27,7 @@ const FETCHED: readonly EquipmentId[] = [
   "cane",
   "quadCane",
   "walker",
+  "steps",
 ];
 const SITTING = [
   "long-sitting",

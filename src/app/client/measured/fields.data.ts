@@ -157,4 +157,5 @@ export const EQUIPMENT: readonly { readonly id: string; readonly title: string }
   { id: "cuff", title: "Weight cuff" },
   { id: "ball", title: "Ball" },
   { id: "mirror", title: "Mirror" },
+  { id: "steps", title: "Steps with a rail" },
 ];
