@@ -121,6 +121,8 @@ function figureInput(person: PersonToday, today: RungToday, request: PictureRequ
             pose: rung.helper.pose,
             at: rung.helper.at,
             hands: rung.helper.hands.map(({ site, does }) => ({ site, does })),
+            knee: rung.helper.knee,
+            people: rung.helpersNeeded,
           },
         }
       : {}),
@@ -213,6 +215,7 @@ function figureText(today: RungToday, figure: Figure): string {
     moves,
     helper: `The helper: ${lowerFirst(rung.helper.place).replace(/\.$/, "")}`,
     hands: rung.helper.hands.map((hand) => lowerFirst(hand.words).replace(/\.$/, "")),
+    support: rung.helper.knee,
     weight: weightWords(today),
     and: "and",
     weightIsOn: "Most weight is on",

@@ -310,7 +310,7 @@ export const WEAK_FOOT_THROUGH: PoseSpecification = {
   weakDeg: { ...LEG_THROUGH, ...ARM_HANGING },
   strongDeg: { ...REAR_LEG, ...HAND_ON_BENCH, hipAbduction: -2 },
   contacts: [...LEG_STRONG, { patch: "hand.strong", on: "bench", role: "both" }],
-  shift: { toWeakCm: -11 },
+  shift: { forwardCm: -4, toWeakCm: -10.4 },
 };
 export const STRONG_FOOT_THROUGH: PoseSpecification = {
   ...THROUGH,

@@ -77,7 +77,7 @@ const TIPTOE: PoseSpecification = {
   contacts: [{ patch: "forefoot.weak", on: "floor", role: "both" }, { patch: "forefoot.strong", on: "floor", role: "both" }, HAND_FLAT],
 };
 export const HEELS_UP: PoseSpecification = { ...TIPTOE, shift: { forwardCm: 8 } };
-export const HEELS_UP_TO_WEAK: PoseSpecification = { ...TIPTOE, shift: { forwardCm: 8, toWeakCm: 5 } };
+export const HEELS_UP_TO_WEAK: PoseSpecification = { ...TIPTOE, shift: { forwardCm: 8, toWeakCm: 4 } };
 
 /** The strong hand reaches ahead at breast height. */
 export const REACH_AHEAD: PoseSpecification = {

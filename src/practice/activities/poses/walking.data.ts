@@ -186,7 +186,7 @@ export const CANE_WITH_WEAK_FOOT: PoseSpecification = {
   ...CANE_WEAK_FOOT_IN_AIR,
   strongDeg: { ...ARM_ON_CANE, shoulderFlexion: 10, hipFlexion: 0, kneeFlexion: 4 },
   contacts: [FOOT_STRONG, HAND_LIGHT_ON_CANE],
-  shift: { forwardCm: -1, toWeakCm: -10 },
+  shift: { toWeakCm: -9 },
 };
 /** The strong foot passes the weak foot, the hand on the cane. */
 export const CANE_STRONG_FOOT_PASSES: PoseSpecification = {
