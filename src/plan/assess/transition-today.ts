@@ -13,6 +13,7 @@ import { askPose, type PoseAsks } from "./efforts.ts";
 import { spareWeakArm, weakArmPresses } from "./prepared.ts";
 import type { AssessContext } from "./rung-today.ts";
 import { ALLOWED_EFFORT } from "./settings.ts";
+import { tryPushes } from "./try-pushes.ts";
 
 /** Who the way is worked out for. */
 export type WayContext = Pick<AssessContext, "keeper" | "draws" | "precautions" | "solver"> & {
@@ -135,12 +136,10 @@ function assessMoment(context: WayContext, key: KeyPose, number: number): KeyMom
     draws[Math.min(draws.length - 1, Math.floor(draws.length * CAUTIOUS))] ??
     evenStrengths(1);
   const thigh = key.onThigh === null ? 0 : THIGH_CARRIES;
-  const help = leastHelp(
-    prepared.statics,
-    scaleCapacities(prepared.normal, strengths),
-    { allowedShare: 1, sites: sitesOf(context, key), ceiling: MOST_HELPERS * limit + thigh },
-    solver,
-  );
+  const capacities = scaleCapacities(prepared.normal, strengths);
+  const request = { allowedShare: 1, sites: sitesOf(context, key), ceiling: MOST_HELPERS * limit + thigh };
+  const least = leastHelp(prepared.statics, capacities, request, solver);
+  const help = least.enough ? least : (tryPushes(prepared.statics, capacities, request.sites, request) ?? least);
   if (!help.enough) return { ...base, held: "no", effortWith: null, help: null, because: sentence(help.because) };
   return {
     ...base,
