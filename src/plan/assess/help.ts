@@ -29,7 +29,8 @@ export interface HelpToday {
   readonly limitBecause: string;
 }
 
-const DIRECTION_WORDS: Readonly<Record<string, string>> = {
+/** Which way a helper pushes, in words. */
+export const DIRECTION_WORDS: Readonly<Record<string, string>> = {
   roomUp: "up",
   segmentFront: "forward",
   segmentBack: "back",
