@@ -9,13 +9,16 @@ import {
 } from "../src/figures/index.ts";
 import { helperThroughPerson, limbsThroughEachOther } from "../src/figures/skin/passing.ts";
 import { ACTIVITIES } from "../src/practice/catalogue.ts";
-import { drawHand, PICTURED_PEOPLE, type RungToDraw, rungsFor } from "./drawn-rungs.ts";
+import { waysFor } from "./drawn-key-poses.ts";
+import { drawHand, PICTURED_PEOPLE, type PicturedPerson, type RungToDraw, rungsFor } from "./drawn-rungs.ts";
 import { writeReadmePictures } from "./readme-pictures.ts";
 
 const SEEN = 0.6;
 /** Clothes and flesh give; a limb deeper in another than this disappears in it [m]. */
 const DEEP = 0.03;
 const SUPPORT = 0.015;
+/** Helper and person drawn further into each other than clothes and flesh give way [m]. */
+const INSIDE = 0.025;
 const folder = "pictures";
 
 if (process.argv.includes("--readme")) {
@@ -37,7 +40,9 @@ if (process.argv.includes("--readme")) {
   };
   const only = process.argv[2];
   for (const person of PICTURED_PEOPLE) {
-    if (only !== undefined && !person.name.startsWith(only)) continue;
+    if (only !== undefined && only !== "--ways" && !person.name.startsWith(only)) continue;
+    drawWays(person, found);
+    if (process.argv.includes("--ways")) continue;
     const rungs = rungsFor(person);
     for (const activity of ACTIVITIES) {
       const entries: SheetEntry[] = [];
@@ -60,7 +65,9 @@ if (process.argv.includes("--readme")) {
       );
     }
   }
-  console.log(`Pictures of every rung for ${PICTURED_PEOPLE.length} people are in ${folder}/.`);
+  console.log(
+    `Pictures of every rung and of every way with key poses for ${PICTURED_PEOPLE.length} people are in ${folder}/.`,
+  );
   console.log(`Contacts within ${millimetres(found.contact)} mm, palms within ${millimetres(found.palm)} mm.`);
   console.log(
     `Of ${found.hands} hands ${found.hidden} are less than 60 % in sight in the main picture, ${found.hiddenClose} of them in their close-up too; ${found.first} rungs do not show the first hand.`,
@@ -106,6 +113,46 @@ interface Found {
   supports: number;
   supportsOff: number;
   readonly faults: string[];
+}
+
+/** The key poses of every way side by side, one sheet a way. */
+function drawWays(person: PicturedPerson, found: Found): void {
+  for (const { transition, moments } of waysFor(person)) {
+    const entries = moments.flatMap(({ key, name, input, because }): SheetEntry[] => {
+      if (input === null) {
+        found.faults.push(`${person.name} ${name}: does not close: ${because}`);
+        return [];
+      }
+      const { svg, checks } = drawFigure(input);
+      const palms = checks.palmGaps.map((gap) => Math.abs(gap));
+      found.palm = Math.max(found.palm, ...palms);
+      for (const { patch, gap } of checks.contactGaps) {
+        found.contact = Math.max(found.contact, gap);
+        if (gap > 0.005) found.faults.push(`${person.name} ${name}: ${patch} is ${millimetres(gap)} mm off`);
+      }
+      if (palms.some((gap) => gap > 0.015))
+        found.faults.push(`${person.name} ${name}: palms ${palms.map(millimetres).join(", ")} mm off`);
+      const seen = checks.siteVisible.map((share) => (share * 100).toFixed(0)).join(", ");
+      if (checks.overlap > INSIDE)
+        found.faults.push(`${person.name} ${name}: the helper is ${millimetres(checks.overlap)} mm inside the person`);
+      if (checks.siteVisible.every((share) => share < SEEN))
+        found.faults.push(`${person.name} ${name}: no hand is in sight (${seen} %)`);
+      return [
+        {
+          svg,
+          title: `step ${key.step}`,
+          notes: [
+            `palms ${palms.map((gap) => (gap * 1000).toFixed(0)).join(", ")} mm; seen ${seen} %; overlap ${(checks.overlap * 1000).toFixed(0)} mm`,
+          ],
+        },
+      ];
+    });
+    writeFileSync(`${folder}/${person.name}-way-${transition.id}.svg`, contactSheetSvg(entries, 4));
+    writeFileSync(
+      `${folder}/${person.name}-way-${transition.id}.html`,
+      contactSheet(`${transition.name}: ${person.words}`, entries, 4, ""),
+    );
+  }
 }
 
 function draw(person: string, each: RungToDraw, entries: SheetEntry[], close: SheetEntry[], found: Found): void {

@@ -13,6 +13,7 @@ import type { BalanceOutline } from "../../mechanics/reach/outline.ts";
 import { type Vector, ZERO } from "../../quantity/vectors.ts";
 import type { PoseSpecification } from "../../mechanics/pose/specification.ts";
 import { poseOf } from "../../plan/assess/posed.ts";
+import type { PoseAsks } from "../../plan/assess/efforts.ts";
 import type { RungToday } from "../../plan/assess/rung-today.ts";
 import { outlineOf, positionRow } from "../../plan/session/session-plan.ts";
 import { jointsOf, scaleOf } from "./anchors.ts";
@@ -133,7 +134,8 @@ function figureInput(person: PersonToday, today: RungToday, request: PictureRequ
   };
 }
 
-function lookFor(person: PersonToday, specification: PoseSpecification) {
+/** Shoes where the floor is stood on, bare feet on the mat; older from sixty. */
+export function lookFor(person: PersonToday, specification: PoseSpecification) {
   const standing = specification.contacts.some((contact) => contact.on === "floor");
   return {
     older: person.findings.ageYears >= LOOKS_OLD_FROM,
@@ -142,7 +144,7 @@ function lookFor(person: PersonToday, specification: PoseSpecification) {
 }
 
 /** Computed on a body weak on its right: y is turned over for someone weak on the left. */
-const turned = (person: PersonToday, v: Vector): Vector =>
+export const turned = (person: PersonToday, v: Vector): Vector =>
   person.laterality.weak === "left" ? [v[0], -v[1], v[2]] : v;
 
 function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["kind"]): Marks {
@@ -161,7 +163,7 @@ function marksOf(person: PersonToday, today: RungToday, kind: PictureRequest["ki
   };
 }
 
-const discsOf = (loads: readonly ContactLoad[]) =>
+export const discsOf = (loads: readonly ContactLoad[]) =>
   loads
     .filter((load) => load.share > 0.02 && !load.patch.startsWith("grip"))
     .map((load) => ({ at: load.at, share: load.share }));
@@ -184,17 +186,22 @@ const SEGMENT_OF: Readonly<Record<string, string>> = {
   wrist: "hand",
 };
 
-function hardestSegment(today: RungToday): SegmentId | null {
-  const limiting = today.asks?.limiting;
-  if (limiting === undefined || limiting.joint === "none") return null;
+const hardestSegment = (today: RungToday): SegmentId | null =>
+  today.asks === null ? null : segmentOf(today.asks.limiting);
+
+/** The part of the body a joint's ring is drawn on. */
+export function segmentOf(limiting: PoseAsks["limiting"]): SegmentId | null {
+  if (limiting.joint === "none") return null;
   if (limiting.side === null) return limiting.joint === "neck" ? "head" : "abdomen";
   const part = SEGMENT_OF[limiting.joint];
   return part === undefined ? null : (`${part}.${limiting.side}` as SegmentId);
 }
 
-function weightWords(today: RungToday): string[] {
-  if (today.asks === null) return [];
-  return [...today.asks.loads]
+const weightWords = (today: RungToday): string[] => (today.asks === null ? [] : loadWords(today.asks.loads));
+
+/** The parts that carry most, with how much of a hundred. */
+export function loadWords(loads: readonly ContactLoad[]): string[] {
+  return [...loads]
     .filter((load) => load.share > 0.04)
     .sort((a, b) => b.share - a.share || (a.patch < b.patch ? -1 : 1))
     .slice(0, 4)

@@ -35,7 +35,8 @@ export interface NotEnough extends Reason {
   readonly overLimit: number | null;
 }
 
-const DIRECTION_WORDS: Readonly<Record<string, string>> = {
+/** Which way a helper pushes, in words. */
+export const DIRECTION_WORDS: Readonly<Record<string, string>> = {
   roomUp: "up",
   segmentFront: "forward",
   segmentBack: "back",

@@ -13,6 +13,7 @@ import { askPose, type PoseAsks } from "./efforts.ts";
 import { spareWeakArm, weakArmPresses } from "./prepared.ts";
 import type { AssessContext } from "./rung-today.ts";
 import { ALLOWED_EFFORT } from "./settings.ts";
+import { tryPushes } from "./try-pushes.ts";
 
 /** Who the way is worked out for. */
 export type WayContext = Pick<AssessContext, "keeper" | "draws" | "precautions" | "solver"> & {
@@ -70,6 +71,8 @@ export interface TransitionToday {
 const MOST_HELPERS = 2;
 /** What the thigh of a half-kneeling helper carries besides the hands [N]: no more than one helper lifts ("judgement"). */
 const THIGH_CARRIES = HELPER_LIMITS.lift.value;
+/** Above this share of what a joint has, no push of a hand is looked for by trying. */
+const WORTH_TRYING = 4;
 /** A draw with four in five stronger, in draws ordered from the weakest. */
 const CAUTIOUS = 0.2;
 
@@ -135,12 +138,14 @@ function assessMoment(context: WayContext, key: KeyPose, number: number): KeyMom
     draws[Math.min(draws.length - 1, Math.floor(draws.length * CAUTIOUS))] ??
     evenStrengths(1);
   const thigh = key.onThigh === null ? 0 : THIGH_CARRIES;
-  const help = leastHelp(
-    prepared.statics,
-    scaleCapacities(prepared.normal, strengths),
-    { allowedShare: 1, sites: sitesOf(context, key), ceiling: MOST_HELPERS * limit + thigh },
-    solver,
-  );
+  const capacities = scaleCapacities(prepared.normal, strengths);
+  const request = { allowedShare: 1, sites: sitesOf(context, key), ceiling: MOST_HELPERS * limit + thigh };
+  const least = leastHelp(prepared.statics, capacities, request, solver);
+  const tried =
+    least.enough || least.wouldNeed !== null || asks === null || asks.cautious > WORTH_TRYING
+      ? null
+      : tryPushes(prepared.statics, capacities, request.sites, request);
+  const help = tried ?? least;
   if (!help.enough) return { ...base, held: "no", effortWith: null, help: null, because: sentence(help.because) };
   return {
     ...base,

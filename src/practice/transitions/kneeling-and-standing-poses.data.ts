@@ -33,6 +33,9 @@ export const STRONG_FOREARM_DOWN_SEAT_BACK: PoseSpecification = {
   notCounted: ["hand.weak", "hand.strong", ...FEET_LIMP],
 };
 
+/** The strong foot has just come through and been set: the weight is still over the weak knee. */
+export const STRONG_FOOT_JUST_SET: PoseSpecification = { ...HALF_KNEELING_STRONG_FORWARD, shift: { forwardCm: -3, toWeakCm: 3 } };
+
 /* Up from half kneeling at the bar. */
 const ARM_UP_TO_BAR = { shoulderFlexion: 62, shoulderAbduction: 12, elbowFlexion: 58, pronation: 90, wristExtension: 10 } as const;
 /** Half kneeling, the strong foot in front, the strong hand on the bar, the weak toes tucked under. */

@@ -1,4 +1,4 @@
-import type { ContactSpecification, LimbAngles, PoseSpecification } from "../../mechanics/pose/specification.ts";
+import type { ContactSpecification, LimbAngles, PoseSpecification, SurfaceSpecification } from "../../mechanics/pose/specification.ts";
 import { LEGS_FACE_DOWN, PRONE, PRONE_ON_ELBOWS } from "../positions/prone-poses.data.ts";
 import { ROLL_STRONG_HALF_WAY, ROLL_STRONG_NEARLY_OVER, ROLL_WEAK_BEGUN } from "../positions/rolling-poses.data.ts";
 import { STRONG_FOREARM_PROP } from "../positions/side-lying-poses.data.ts";
@@ -125,9 +125,9 @@ export const ON_MAT_STRONG_HAND: PoseSpecification = {
 
 /* Up over the strong elbow with the legs long. */
 const LONG_LEGS: readonly ContactSpecification[] = [
-  { patch: "heel.weak", on: "mat", role: "both" },
+  { patch: "heel.weak", on: "mat", role: "both", effort: "rest" },
   { patch: "heel.strong", on: "mat", role: "both" },
-  { patch: "calf.weak", on: "mat", role: "bears" },
+  { patch: "calf.weak", on: "mat", role: "bears", effort: "rest" },
   { patch: "calf.strong", on: "mat", role: "bears" },
 ];
 /** Half way up from the back: turned onto the strong forearm, the legs long. */
@@ -170,6 +170,9 @@ export const KNEES_UP_HAND_BEHIND: PoseSpecification = {
 };
 
 /* Legs up onto the mat from its edge. */
+const RAISED_MAT: SurfaceSpecification = { id: "mat", kind: "block", height: { cm: 0 }, under: ["buttock.weak", "buttock.strong", "heel.strong"], depthCm: 200, widthCm: 90 };
+/** The floor the helper stands on beside it. */
+const FLOOR_BELOW: SurfaceSpecification = { id: "floor", kind: "floor", height: { cm: -72 } };
 /** Leaning on the strong hand behind; the strong leg lies long, the weak leg is on its way onto the mat in the helper's hands. */
 export const WEAK_LEG_CARRIED_OVER: PoseSpecification = {
   ...LONG_SITTING,
@@ -177,6 +180,7 @@ export const WEAK_LEG_CARRIED_OVER: PoseSpecification = {
   trunkDeg: { lumbarFlexion: 15, thoraxFlexion: 8, lumbarSideBend: -4, thoraxSideBend: -3, neckFlexion: -4, neckSideBend: 4 },
   weakDeg: { hipFlexion: 88, hipAbduction: 24, kneeFlexion: 30, ankleDorsiflexion: -8, shoulderFlexion: 16, shoulderAbduction: -2, shoulderExternalRotation: -24, elbowFlexion: 46, pronation: 120, wristExtension: 10 },
   strongDeg: ARM_PROPS,
+  surfaces: [RAISED_MAT, FLOOR_BELOW],
   contacts: [
     { patch: "buttock.weak", on: "mat", role: "both" },
     ...STRONG_HIP_ON_MAT,

@@ -32,6 +32,15 @@ export const THIGH_UNDER_CHEST_ARM: RungHelper = {
   ],
   mayHelpAt: ["upperChest.weak", "pelvisSide.weak", "pelvisBack.weak"],
 };
+/** Both hands of the person down: one hand blocks above the elbow, one on the blade. */
+export const HOLDS_OVER_HANDS: RungHelper = {
+  ...BLOCKS_WEAK_ELBOW,
+  hands: [
+    { site: "aboveElbowBack.weak", does: "blocks", words: "One hand on the back of the weak upper arm, just above the elbow." },
+    { site: "shoulderBack.weak", does: "steadies", words: "The other flat on the weak blade." },
+  ],
+  knee: "The thigh is a finger's breadth under the weak upper chest, ready to take it.",
+};
 export const SETS_WEAK_HAND: RungHelper = {
   ...BLOCKS_WEAK_ELBOW,
   hands: [
@@ -50,7 +59,7 @@ export const GUIDES_SEAT: RungHelper = {
     { site: "shoulderFront.weak", does: "steadies", words: "The other flat in front of the weak shoulder." },
   ],
   knee: null,
-  mayHelpAt: ["pelvisBack.weak", "underButtock.weak", "upperChest.weak", "pelvisSide.weak"],
+  mayHelpAt: ["pelvisBack.weak", "underButtock.weak", "upperChest.weak", "pelvisSide.weak", "shoulderFront.weak", "shoulderFront.strong"],
 };
 /** Behind the weak hip, under both seat bones. */
 export const UNDER_SEAT: RungHelper = {
@@ -76,7 +85,7 @@ export const BOTH_HIP_BONES: RungHelper = {
 /** Bringing the weak foot through or back. */
 export const BRINGS_WEAK_FOOT: RungHelper = {
   ...UNDER_SEAT,
-  at: { beside: "weak", nearTo: "hip", awayCm: 40 },
+  at: { beside: "weak", nearTo: "knee", awayCm: 46 },
   place: "Half kneeling at the weak side, near the knee.",
   hands: [
     { site: "underThigh.weak", does: "lifts", words: "One hand under the weak thigh brings the leg." },

@@ -74,7 +74,7 @@ export const LAYS_WEAK_LIMBS: RungHelper = {
 
 export const AT_WEAK_BLADE: RungHelper = {
   pose: "kneeling",
-  at: { beside: "weak", nearTo: "hip", awayCm: 36 },
+  at: { beside: "weak", nearTo: "hip", awayCm: 44 },
   place: "Kneeling on the weak side, thighs at the edge.",
   hands: [
     { site: "shoulderBack.weak", does: "steadies", words: "One hand behind the weak blade keeps it forward." },
@@ -85,8 +85,8 @@ export const AT_WEAK_BLADE: RungHelper = {
 };
 export const AT_WEAK_BLADE_OVER: RungHelper = {
   ...AT_WEAK_BLADE,
-  at: { beside: "weak", nearTo: "chest", awayCm: 52 },
-  mayHelpAt: ["pelvisBack.strong", "shoulderBack.strong", "hipBoneFront.strong", "kneeBack.strong"],
+  at: { beside: "weak", nearTo: "chest", awayCm: 60 },
+  mayHelpAt: ["pelvisBack.strong", "shoulderBack.strong", "hipBoneFront.strong", "kneeBack.strong", "kneeOuter.strong"],
 };
 export const FEELS_WEAK_BLADE: RungHelper = {
   ...AT_WEAK_BLADE_OVER,
@@ -123,7 +123,7 @@ export const FREES_WEAK_ARM: RungHelper = {
 /** At the weak side of someone face down, drawing the weak side up to roll back. */
 export const ROLLS_BACK_FROM_FRONT: RungHelper = {
   pose: "kneeling",
-  at: { beside: "behind", nearTo: "hip", awayCm: 40 },
+  at: { beside: "behind", nearTo: "hip", awayCm: 47 },
   place: "Kneeling on the weak side, which becomes the back: the person rolls toward the own thighs.",
   hands: [
     { site: "hipBoneFront.weak", does: "lifts", words: "One hand in front of the weak hip bone draws it back." },
@@ -187,10 +187,11 @@ export const STEADIES_ON_ELBOW: RungHelper = {
 };
 export const FOLLOWS_HAND: RungHelper = {
   ...STEADIES_ON_ELBOW,
-  at: { beside: "front", nearTo: "hip", awayCm: 50 },
+  at: { beside: "weak", nearTo: "hip", awayCm: 40 },
+  place: "Standing in a stride in front, toward the weak side.",
   hands: [
     { site: "shoulderFront.weak", does: "steadies", words: "A flat hand in front of the weak shoulder." },
-    { site: "pelvisSide.weak", does: "steadies", words: "The other at the weak side of the pelvis." },
+    { site: "shoulderBack.weak", does: "steadies", words: "The other flat behind the weak blade." },
   ],
   knee: "The front knee guards the weak knee.",
   mayHelpAt: ["shoulderBack.weak", "middleBack", "ribSide.strong", "ribSide.weak"],

@@ -21,7 +21,6 @@ import {
   FREES_WEAK_ARM,
   LAYS_WEAK_LIMBS,
   LEGS_AND_HIP,
-  RAISES_AT_EDGE,
   ROLLS_BACK_FROM_FRONT,
   ROLLS_ONTO_FRONT,
   SHOULDER_FRONT_AND_BACK,
@@ -47,7 +46,7 @@ export const ROLL_ONTO_STRONG: readonly KeyPose[] = [
 ];
 export const ROLL_ONTO_WEAK: readonly KeyPose[] = [
   { step: 3, pose: ROLLING_TO_WEAK_ARM_ON_BODY, helper: AT_WEAK_BLADE, onThigh: null, weakArm: "spare" },
-  { step: 4, pose: ROLL_WEAK_REACHING, helper: AT_WEAK_BLADE, onThigh: null, weakArm: "spare" },
+  { step: 4, pose: ROLL_WEAK_REACHING, helper: AT_WEAK_BLADE_OVER, onThigh: null, weakArm: "spare" },
   { step: 4, pose: ROLL_WEAK_NEARLY_OVER, helper: AT_WEAK_BLADE_OVER, onThigh: null, weakArm: "spare" },
   { step: 5, pose: SIDE_LYING_ON_WEAK, helper: FEELS_WEAK_BLADE, onThigh: null, weakArm: "spare" },
 ];
@@ -69,7 +68,7 @@ export const SIDE_LYING_TO_SHORT_SITTING: readonly KeyPose[] = [
 ];
 export const SHORT_SITTING_TO_SIDE_LYING: readonly KeyPose[] = [
   { step: 2, pose: STRONG_HAND_PROP, helper: FOLLOWS_HAND, onThigh: null, weakArm: "spare" },
-  { step: 3, pose: STRONG_FOREARM_PROP_FEET_TOGETHER, helper: RAISES_AT_EDGE, onThigh: null, weakArm: "spare" },
+  { step: 3, pose: STRONG_FOREARM_PROP_FEET_TOGETHER, helper: STEADIES_ON_ELBOW, onThigh: null, weakArm: "spare" },
   { step: 4, pose: STRONG_FOREARM_PROP_LOW, helper: LEGS_AND_HIP, onThigh: null, weakArm: "spare" },
   { step: 5, pose: SIDE_LYING_ON_STRONG, helper: AT_STRONG_EDGE_PILLOWS, onThigh: null, weakArm: "spare" },
 ];

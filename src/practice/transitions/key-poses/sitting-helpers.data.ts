@@ -25,7 +25,7 @@ export const BACKREST_BLADE: RungHelper = {
 /** At the weak side on the mat, one hand for the knee, one for the trunk. */
 export const STEERS_WEAK_KNEE: RungHelper = {
   pose: "halfKneeling",
-  at: { beside: "weak", nearTo: "knee", awayCm: 38 },
+  at: { beside: "weak", nearTo: "knee", awayCm: 46 },
   place: "Half kneeling at the weak knee.",
   hands: [
     { site: "kneeBack.weak", does: "lifts", words: "One hand behind the weak knee." },
@@ -75,6 +75,16 @@ export const SITS_SEAT_LIGHT: RungHelper = {
     { site: "pelvisBack.weak", does: "lifts", words: "The other behind the weak side of the pelvis brings it ahead." },
   ],
   mayHelpAt: ["pelvisBack.weak", "beltBack", "kneeFront.weak", "underButtock.weak", "shoulderFront.weak"],
+};
+/** The same seat while one hip goes ahead or back. */
+export const SITS_HIP_BY_HIP: RungHelper = {
+  ...SITS_SEAT_LIGHT,
+  at: { beside: "weak", nearTo: "knee", awayCm: 38 },
+  hands: [
+    { site: "kneeFront.weak", does: "blocks", words: "One hand on the weak knee says how far." },
+    { site: "shoulderBack.weak", does: "steadies", words: "The other behind the weak blade stops the lean back." },
+  ],
+  mayHelpAt: ["pelvisBack.weak", "underButtock.weak", "shoulderBack.weak", "ribSide.weak", "shoulderFront.weak"],
 };
 /** In stride at the weak side: belt, knee block. */
 export const BELT_AND_KNEE: RungHelper = {
