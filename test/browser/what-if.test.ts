@@ -30,13 +30,13 @@ describe("a finding moved on an item", () => {
     const found = (await slider.getAttribute("aria-valuetext")) ?? "";
     expect(found).toMatch(/^(found: grade|not graded)/);
     const follows = page.locator(".what-if-follows dl");
-    const before = await follows.innerText();
+    const before = await follows.textContent();
     await slider.press("Home");
     expect(await slider.getAttribute("aria-valuetext")).toMatch(/^grade 0, /);
-    await expect.poll(() => follows.innerText(), { timeout: 10_000 }).not.toBe(before);
-    expect(await follows.innerText()).toMatch(/As found:/);
+    await expect.poll(() => follows.textContent(), { timeout: 10_000 }).not.toBe(before);
+    expect(await follows.textContent()).toMatch(/As found:/);
     await expect
-      .poll(() => page.locator(".what-if [role=status]").innerText(), { timeout: 5_000 })
+      .poll(() => page.locator(".what-if [role=status]").textContent(), { timeout: 5_000 })
       .toMatch(/^Weak hip, straightening, grade 0\./);
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
@@ -44,7 +44,7 @@ describe("a finding moved on an item", () => {
     // Nothing is written while it is only moved.
     await page.getByRole("button", { name: "Back to what was found" }).press("Enter");
     expect(await slider.getAttribute("aria-valuetext")).toBe(found);
-    await expect.poll(() => follows.innerText()).toBe(before);
+    await expect.poll(() => follows.textContent()).toBe(before);
     await slider.press("End");
     const write = page.getByRole("button", { name: "I found this: write it down" });
     await expect.poll(() => write.isEnabled(), { timeout: 10_000 }).toBe(true);
