@@ -30,7 +30,7 @@ export function ArgumentView({ person, of }: { readonly person: KeptPerson; read
   ]);
   const isIn = plan?.items.some(({ activity, rung }) => activity === of.activity && rung === of.rung) === true;
   const isOpen = plan?.available.some(({ activity, rung }) => activity === of.activity && rung === of.rung) === true;
-  const trial = choice === null ? null : wishesFor(choice, person.wishes, of);
+  const trial = choice === null ? null : wishesFor(choice, person.wishes, of, isOpen ? "" : why);
   const swap = instead === null ? null : wishesFor("putIn", person.wishes, instead);
   const take = (wishes: KeptPerson["wishes"]) => {
     setBefore({ wishes: person.wishes, putIn: person.putIn });

@@ -10,7 +10,7 @@ import { sayPath } from "../words/person-words.ts";
 export function Belief({ person, plan }: { readonly person: KeptPerson; readonly plan: PlanAnswer }) {
   const { wishes } = person;
   const byHand =
-    [...(wishes.mustHave ?? []), ...(wishes.leaveOut ?? [])].length +
+    [...(wishes.mustHave ?? []), ...(wishes.leaveOut ?? []), ...(wishes.overrides ?? [])].length +
     (wishes.noFloor === true ? 1 : 0) +
     (wishes.startIn === undefined || wishes.startIn === null ? 0 : 1);
   return (
